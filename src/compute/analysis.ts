@@ -1,0 +1,166 @@
+import type { Build } from "../model/build.ts";
+import type { AsOf, CalendarDate, CalendarMonth, Minutes } from "../model/calendar.ts";
+import type { Cure } from "../model/cure.ts";
+import type { Deviation } from "../model/deviation.ts";
+import type { Diagnostic, Span } from "../model/diagnostic.ts";
+import type { Hold, Release } from "../model/hold.ts";
+import type { Inspection } from "../model/inspection.ts";
+import type { Calibration, Instrument } from "../model/instrument.ts";
+import type { Lot } from "../model/lot.ts";
+import type { MeasuredValue, Reading } from "../model/measurement.ts";
+import type { Role } from "../model/person.ts";
+import type { Session, WorkKind } from "../model/session.ts";
+import type { Squawk } from "../model/squawk.ts";
+import type { Limits, ToleranceRule } from "../model/tolerance.ts";
+import type { Assurance, Verdict } from "./judge.ts";
+
+/** One person's share of one session: the grain that every total is a sum of. */
+export interface HoursLine {
+  readonly date: CalendarDate;
+  readonly session: Session;
+  readonly assembly: string;
+  readonly step?: string;
+  readonly person: string;
+  readonly role: Role;
+  readonly kind: WorkKind;
+  readonly minutes: Minutes;
+  /** True for `study` and `shop`, which are totalled apart. */
+  readonly apart: boolean;
+}
+
+/** Minutes of the build itself, and of `study` and `shop`, side by side. */
+export interface Hours {
+  readonly build: Minutes;
+  readonly apart: Minutes;
+}
+
+/** Every total of hours. Maps hold each declared name, with zeros where nothing was booked. */
+export interface HoursLedger {
+  /** By date, then in the order typed. */
+  readonly lines: readonly HoursLine[];
+  readonly total: Hours;
+  /** Booked to the assembly itself, its steps included, children not. */
+  readonly byAssembly: ReadonlyMap<string, Hours>;
+  /** The assembly and everything below it. */
+  readonly byAssemblyRolledUp: ReadonlyMap<string, Hours>;
+  readonly byStep: ReadonlyMap<string, Hours>;
+  readonly byPerson: ReadonlyMap<string, Hours>;
+  readonly byRole: ReadonlyMap<Role, Hours>;
+  readonly byKind: ReadonlyMap<WorkKind, Hours>;
+  /** Months with at least one day, oldest first. */
+  readonly byMonth: ReadonlyMap<CalendarMonth, Hours>;
+  readonly byDate: ReadonlyMap<CalendarDate, Hours>;
+  /** Total up to and including each day, oldest first. */
+  readonly toDate: ReadonlyMap<CalendarDate, Hours>;
+}
+
+/** One value of a reading with its verdict. */
+export interface JudgedValue {
+  readonly value: MeasuredValue;
+  readonly verdict: Verdict;
+  /** Present when the instrument's uncertainty is known and there is a limit. */
+  readonly assurance?: Assurance;
+}
+
+/** What stands behind an out-of-limits reading. */
+export type ReadingStanding =
+  | "within"
+  | "out"
+  | "superseded"
+  | "accounted for" // a deviation with a disposition is named
+  | "no rule";
+
+/** One reading against its rule. */
+export interface JudgedReading {
+  readonly reading: Reading;
+  readonly rule?: ToleranceRule;
+  readonly limits: Limits;
+  readonly values: readonly JudgedValue[];
+  /** The worst of the values: outside before within. Absent without a rule. */
+  readonly verdict?: Verdict;
+  readonly standing: ReadingStanding;
+  /** Id of the later reading that replaces this one. */
+  readonly supersededBy?: string;
+  readonly deviation?: Deviation;
+}
+
+/** A cure as of the day of judgement. */
+export interface CureState {
+  readonly cure: Cure;
+  readonly over: boolean;
+  /** Sessions on the same step's joint that began before it was ready. */
+  readonly brokenBy: readonly Session[];
+}
+
+/** A hold and what ended it. */
+export interface HoldState {
+  readonly hold: Hold;
+  readonly released?: Release;
+}
+
+/** A squawk is open until somebody closed it. */
+export interface SquawkState {
+  readonly squawk: Squawk;
+  readonly standing: "open" | "fixed, not closed" | "closed";
+}
+
+export interface DeviationState {
+  readonly deviation: Deviation;
+  readonly open: boolean;
+}
+
+/** One look that a step declares. */
+export interface LookState {
+  readonly look: string;
+  /** The newest inspection of this look, by date. */
+  readonly inspection?: Inspection;
+  readonly done: boolean;
+}
+
+/** Where a step stands. */
+export interface StepState {
+  readonly step: string;
+  /** The newest stage typed on any session of the step. */
+  readonly stage?: string;
+  readonly stageDate?: CalendarDate;
+  readonly looks: readonly LookState[];
+  readonly firstDate?: CalendarDate;
+  readonly lastDate?: CalendarDate;
+}
+
+/** A lot on the day of judgement. */
+export interface LotState {
+  readonly lot: Lot;
+  /** Last day of use as known on the day of judgement; absent: does not expire. */
+  readonly expiry?: CalendarDate;
+  readonly expired: boolean;
+  /** Days left, negative when expired. */
+  readonly daysLeft?: number;
+  /** Dates of the sessions and cures that used it. */
+  readonly uses: readonly { readonly date: CalendarDate; readonly span: Span }[];
+}
+
+/** An instrument on the day of judgement. */
+export interface InstrumentState {
+  readonly instrument: Instrument;
+  readonly calibration?: Calibration;
+  readonly lapsed: boolean;
+  readonly readings: readonly Reading[];
+}
+
+/** Everything computed from a build: what pages, exports and the terminal show. */
+export interface Analysis {
+  readonly build: Build;
+  readonly asOf: AsOf;
+  readonly hours: HoursLedger;
+  readonly readings: readonly JudgedReading[];
+  readonly cures: readonly CureState[];
+  readonly holds: readonly HoldState[];
+  readonly squawks: readonly SquawkState[];
+  readonly deviations: readonly DeviationState[];
+  readonly steps: ReadonlyMap<string, StepState>;
+  readonly lots: readonly LotState[];
+  readonly instruments: readonly InstrumentState[];
+  /** From the checks only; in order of place. What reading found comes beside the build. */
+  readonly diagnostics: readonly Diagnostic[];
+}

@@ -1,0 +1,16 @@
+import type { CalendarDate } from "./calendar.ts";
+import type { Span } from "./diagnostic.ts";
+
+/** A correction to an earlier day. The old value stays readable; totals use the new one. */
+export interface Amendment {
+  /** The day whose entry carries the correction. */
+  readonly date: CalendarDate;
+  /** The day corrected. */
+  readonly day: CalendarDate;
+  /** Path of the value, as in `sessions[2].hours`, counted from 1. */
+  readonly field: string;
+  readonly was: string;
+  readonly now: string;
+  readonly why: string;
+  readonly span: Span;
+}

@@ -1,0 +1,55 @@
+import type { Amendment } from "./amendment.ts";
+import type { CalendarDate, Minutes, Moment } from "./calendar.ts";
+import type { Cure } from "./cure.ts";
+import type { Deviation } from "./deviation.ts";
+import type { Span } from "./diagnostic.ts";
+import type { Hold, Release } from "./hold.ts";
+import type { Inspection } from "./inspection.ts";
+import type { Reading } from "./measurement.ts";
+import type { Photo } from "./photo.ts";
+import type { Quantity } from "./quantity.ts";
+import type { Session } from "./session.ts";
+import type { Squawk } from "./squawk.ts";
+
+/** A total that the builder vouches for, checked against the computed one. */
+export interface Assertion {
+  /** `total`, or an assembly id (rolled up the tree). */
+  readonly of: string;
+  /** All minutes of the build up to and including this day. */
+  readonly minutes: Minutes;
+  readonly span: Span;
+}
+
+/** One dated entry. */
+export interface Day {
+  readonly date: CalendarDate;
+  /** When it was written down, if said. */
+  readonly written?: Moment;
+  /** Days between the day and its writing down; 0 when not said. */
+  readonly late: number;
+  readonly title: string;
+  readonly place: string;
+  readonly conditions: { readonly temperature?: Quantity; readonly humidity?: Quantity };
+  readonly sessions: readonly Session[];
+  readonly readings: readonly Reading[];
+  readonly cures: readonly Cure[];
+  readonly holds: readonly Hold[];
+  readonly releases: readonly Release[];
+  readonly deviations: readonly Deviation[];
+  readonly squawks: readonly Squawk[];
+  readonly inspections: readonly Inspection[];
+  readonly photos: readonly Photo[];
+  readonly amendments: readonly Amendment[];
+  readonly next: readonly string[];
+  readonly assertions: readonly Assertion[];
+  /** The Markdown below the front matter, as typed. */
+  readonly prose: string;
+  /** A private day is left out of the public edition, but its hours are in the totals. */
+  readonly private: boolean;
+  /** How long this calendar day is in the project's zone: 1380, 1440 or 1500. */
+  readonly lengthMinutes: Minutes;
+  /** Path of the file, relative as in `Span.file`. */
+  readonly file: string;
+  /** Where the date was typed. */
+  readonly span: Span;
+}

@@ -1,0 +1,53 @@
+import type { CalendarDate } from "./calendar.ts";
+import type { Span } from "./diagnostic.ts";
+
+/** Why the aircraft needs a record: it is built by its owner, or a finished one is altered. */
+export type Basis = "amateur-built" | "alteration";
+
+/** A drawing with the revision the work is done to. */
+export interface Drawing {
+  readonly id: string;
+  readonly title: string;
+  readonly revision: string;
+}
+
+/** How the public edition prints people who did not ask to be named. */
+export type NameStyle = "names" | "initials";
+
+/** The aircraft being built or altered. */
+export interface Project {
+  readonly title: string;
+  readonly designation: string;
+  readonly serial: string;
+  readonly registration?: string;
+  readonly basis: Basis;
+  /** IANA time zone of the shop, such as `America/Denver`. */
+  readonly zone: string;
+  readonly begun: CalendarDate;
+  /** One or two sentences for newcomers. */
+  readonly summary: string;
+  /** Where the site will stand, for feeds and canonical links; absent until known. */
+  readonly address?: string;
+  /** Place code used when a day names none. */
+  readonly place: string;
+  readonly names: NameStyle;
+  readonly drawings: readonly Drawing[];
+  /** The order a joint goes through, first to last. */
+  readonly stages: readonly string[];
+  readonly span: Span;
+}
+
+/** The order of stages when a project declares none. */
+export const usualStages = [
+  "laid out",
+  "cut",
+  "drilled",
+  "clecoed",
+  "deburred",
+  "primed",
+  "riveted",
+  "bonded",
+  "sealed",
+  "inspected",
+  "closed",
+] as const;
