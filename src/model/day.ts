@@ -25,6 +25,8 @@ export interface Day {
   readonly date: CalendarDate;
   /** When it was written down, if said. */
   readonly written?: Moment;
+  /** Where `written` was typed, when it was. */
+  readonly writtenSpan?: Span;
   /** Days between the day and its writing down; 0 when not said. */
   readonly late: number;
   readonly title: string;

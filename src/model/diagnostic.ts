@@ -30,6 +30,13 @@ export interface Diagnostic {
   readonly notes: readonly string[];
   /** What to do; names the field to fill, never proposes a measured value. */
   readonly help: readonly string[];
+  /** True when it speaks of something private; the public edition then withholds its words. */
+  readonly private?: boolean;
+}
+
+/** Where something was typed, to point at it from a note: `content/days/2026/2026-03-14.md:17`. */
+export function placeText({ file, line }: Span): string {
+  return `${file}:${line}`;
 }
 
 /**

@@ -33,4 +33,6 @@ export interface Reading {
   readonly private: boolean;
   readonly span: Span;
   readonly instrumentSpan?: Span;
+  readonly supersedesSpan?: Span;
+  readonly deviationSpan?: Span;
 }

@@ -24,6 +24,8 @@ export interface Project {
   /** IANA time zone of the shop, such as `America/Denver`. */
   readonly zone: string;
   readonly begun: CalendarDate;
+  /** The day a finished or sample journal is judged on; absent: today. */
+  readonly judgedOn?: CalendarDate;
   /** One or two sentences for newcomers. */
   readonly summary: string;
   /** Where the site will stand, for feeds and canonical links; absent until known. */

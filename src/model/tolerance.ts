@@ -2,6 +2,7 @@ import type Fraction from "fraction.js";
 import type { Citation } from "./citation.ts";
 import type { Span } from "./diagnostic.ts";
 import type { Quantity } from "./quantity.ts";
+import type { Dimension } from "./unit.ts";
 
 /** One side of a limit: fixed, or in terms of declared sizes such as `2 D + 0.05 in`. */
 export type Expression =
@@ -56,4 +57,43 @@ export interface ToleranceRule {
 export interface Limits {
   readonly lower?: Quantity;
   readonly upper?: Quantity;
+}
+
+/** What a limit measures, or why that cannot be said. */
+export type ExpressionDimension =
+  | { readonly kind: "dimension"; readonly dimension: Dimension }
+  | { readonly kind: "unknown size"; readonly name: string }
+  | { readonly kind: "mixed"; readonly left: Dimension; readonly right: Dimension };
+
+/** The dimension of a limit, given the sizes it may be in terms of. */
+export function expressionDimension(
+  expression: Expression,
+  sizes: ReadonlyMap<string, Quantity>,
+): ExpressionDimension {
+  switch (expression.kind) {
+    case "quantity":
+      return { kind: "dimension", dimension: expression.quantity.unit.dimension };
+    case "size": {
+      const size = sizes.get(expression.name);
+      return size
+        ? { kind: "dimension", dimension: size.unit.dimension }
+        : { kind: "unknown size", name: expression.name };
+    }
+    case "multiple":
+      return expressionDimension(expression.of, sizes);
+    case "sum":
+    case "difference": {
+      const left = expressionDimension(expression.left, sizes);
+      const right = expressionDimension(expression.right, sizes);
+      if (left.kind !== "dimension") return left;
+      if (right.kind !== "dimension") return right;
+      // A temperature may be moved by a temperature difference, and stays a temperature.
+      if (left.dimension === "temperature" && right.dimension === "temperature difference") {
+        return left;
+      }
+      return left.dimension === right.dimension
+        ? left
+        : { kind: "mixed", left: left.dimension, right: right.dimension };
+    }
+  }
 }

@@ -313,6 +313,17 @@ export function unitNamed(text: string): Unit | undefined {
   return byName.get(name) ?? byLowerCase.get(name.length > 1 ? name.toLowerCase() : "");
 }
 
+/**
+ * The unit that a table of this program names.
+ * @throws RangeError for a name that is not known: a fault in the program. What a builder
+ *   types goes through `unitNamed`.
+ */
+export function unitOf(name: string): Unit {
+  const unit = unitNamed(name);
+  if (!unit) throw new RangeError(`no unit is called ${name}`);
+  return unit;
+}
+
 /** The unit with factor 1 and no offset that others of the dimension are ratios to, if it has a name. */
 export function baseUnitOf(dimension: Dimension): Unit | undefined {
   return bySymbol.find(

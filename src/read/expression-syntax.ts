@@ -10,6 +10,7 @@ export type ParsedExpression = { readonly ok: true; readonly bound: Bound } | Sy
 type Parsed = { readonly ok: true; readonly expression: Expression } | SyntaxFault;
 
 const deepest = 20;
+const longest = 200;
 const longestUnitName = 24;
 const name = /[A-Za-z][A-Za-z0-9_]*/uy;
 
@@ -21,6 +22,8 @@ const name = /[A-Za-z][A-Za-z0-9_]*/uy;
  * @example parseExpression("2 D + 0.05 in", ["D"])
  */
 export function parseExpression(text: string, sizes: Iterable<string> = []): ParsedExpression {
+  if (text.length > longest)
+    return syntaxFault(`a limit of at most ${longest} characters`, 0, text.length);
   const reader = new ExpressionReader(text.trimEnd(), new Set(sizes));
   const parsed = reader.sum(0);
   if (!parsed.ok) return parsed;
@@ -149,8 +152,8 @@ class ExpressionReader {
     name.lastIndex = this.#at;
     const size = name.exec(this.#text)?.[0];
     if (size !== undefined && this.#sizes.has(size)) return undefined;
-    const longest = Math.min(longestUnitName, this.#text.length - this.#at);
-    for (let length = longest; length > 0; length--) {
+    const most = Math.min(longestUnitName, this.#text.length - this.#at);
+    for (let length = most; length > 0; length--) {
       const typed = this.#text.slice(this.#at, this.#at + length);
       const next = this.#text.charAt(this.#at + length);
       if (typed !== typed.trimEnd() || (/[\p{L}\d]$/u.test(typed) && /[\p{L}\d_]/u.test(next)))

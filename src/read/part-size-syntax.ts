@@ -1,7 +1,7 @@
-import Fraction from "fraction.js";
+import type Fraction from "fraction.js";
 import { drillNamed } from "../model/published/drill-sizes.ts";
 import { rivetDiameterInches } from "../model/published/rivet-dash-numbers.ts";
-import { type Unit, unitNamed } from "../model/unit.ts";
+import { type Unit, unitOf } from "../model/unit.ts";
 import { type SyntaxFault, syntaxFault } from "./syntax-fault.ts";
 
 /** A diameter given by the name of a drill or rivet. */
@@ -63,7 +63,6 @@ function matchAt(pattern: RegExp, text: string, offset: number): RegExpExecArray
   return pattern.exec(text) ?? undefined;
 }
 
-function inInches(amount: Fraction, end: number): PartSize | undefined {
-  const unit = unitNamed("in");
-  return unit && { ok: true, amount: new Fraction(amount), unit, end };
+function inInches(amount: Fraction, end: number): PartSize {
+  return { ok: true, amount, unit: unitOf("in"), end };
 }

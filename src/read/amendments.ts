@@ -1,0 +1,129 @@
+import type { Amendment } from "../model/amendment.ts";
+import type { CalendarDate } from "../model/calendar.ts";
+import { amendmentsShape } from "./day-schema.ts";
+import { Faults } from "./faults.ts";
+import type { MapNode, TextNode, TypedNode } from "./typed-tree.ts";
+
+/** An entry's tree under its date. */
+export interface DatedTree {
+  readonly date: CalendarDate;
+  readonly tree: MapNode;
+}
+
+/**
+ * Puts every amendment into the day it corrects, oldest first, so that what is read after this
+ * is what the builder stands by. `was` has to be what stands there.
+ * @returns The trees with corrections in place, in the order given, and the amendments.
+ */
+export function amend(
+  days: readonly DatedTree[],
+  faults: Faults,
+): { trees: DatedTree[]; amendments: Amendment[] } {
+  const trees = new Map(days.map((day) => [day.date, day.tree]));
+  const amendments: Amendment[] = [];
+  for (const { date, tree } of [...days].sort((a, b) => (a.date < b.date ? -1 : 1))) {
+    const typed = tree.entries.get("amendments")?.value;
+    // The shape's own faults are reported when the day is read; here they only stop the rest.
+    for (const each of (typed && amendmentsShape(typed, new Faults())) ?? []) {
+      const amended = amendOne(trees.get(each.day.date), each, date, faults);
+      if (!amended) continue;
+      trees.set(each.day.date, amended);
+      amendments.push({
+        date,
+        day: each.day.date,
+        field: each.field.text,
+        was: asTyped(each.was),
+        now: asTyped(each.now),
+        why: each.why.text,
+        span: each.field.span,
+      });
+    }
+  }
+  return {
+    trees: days.map(({ date, tree }) => ({ date, tree: trees.get(date) ?? tree })),
+    amendments,
+  };
+}
+
+type TypedAmendment = NonNullable<ReturnType<typeof amendmentsShape>>[number];
+
+function amendOne(
+  target: MapNode | undefined,
+  { day, field, was, now }: TypedAmendment,
+  date: CalendarDate,
+  faults: Faults,
+): MapNode | undefined {
+  if (!target || day.date >= date) {
+    return faults.add("amendment-does-not-match", day.node.span, {
+      message: target
+        ? `an amendment corrects an earlier day, and ${day.date} is not before ${date}`
+        : `there is no entry for ${day.date}`,
+      help: [target ? "correct this entry itself" : "write the date of the entry to be corrected"],
+    });
+  }
+  const path = parsePath(field.text);
+  if (!path) {
+    return faults.add("amendment-does-not-match", field.span, {
+      message: `\`${field.text}\` does not name a value of an entry`,
+      help: ["write it as in `title`, `sessions[2].hours` or `readings[1].value`, counting from 1"],
+    });
+  }
+  const found = nodeAt(target, path);
+  const typed = found === undefined ? "" : asTyped(found);
+  const parent = nodeAt(target, path.slice(0, -1));
+  if (typed !== asTyped(was) || (found === undefined && parent?.kind !== "map")) {
+    return faults.add("amendment-does-not-match", was.span, {
+      message: `\`${field.text}\` of ${day.date} is not \`${asTyped(was)}\``,
+      notes: [
+        found
+          ? `it is \`${typed}\`, at ${found.span.file}:${found.span.line}`
+          : "nothing stands there",
+      ],
+      help: ["write under `was` what stands there, word for word"],
+    });
+  }
+  const amended = replaced(target, path, now);
+  return amended.kind === "map" ? amended : undefined;
+}
+
+type Path = readonly (string | number)[];
+
+function parsePath(field: string): Path | undefined {
+  if (!/^[a-z][a-z-]*(\[\d{1,4}\])?(\.[a-zA-Z][\w-]*(\[\d{1,4}\])?)*$/.test(field)) {
+    return undefined;
+  }
+  return field
+    .split(/[.[]/)
+    .map((part) => (part.endsWith("]") ? Number(part.slice(0, -1)) - 1 : part));
+}
+
+function nodeAt(node: TypedNode | undefined, path: Path): TypedNode | undefined {
+  const [first, ...rest] = path;
+  if (first === undefined || node === undefined) return node;
+  if (typeof first === "number") {
+    return node.kind === "list" ? nodeAt(node.items[first], rest) : undefined;
+  }
+  return node.kind === "map" ? nodeAt(node.entries.get(first)?.value, rest) : undefined;
+}
+
+function asTyped(node: TypedNode): string {
+  return node.kind === "text" ? node.text : node.source.trim();
+}
+
+function replaced(node: TypedNode, path: Path, by: TypedNode): TypedNode {
+  const [first, ...rest] = path;
+  if (first === undefined) return by;
+  if (typeof first === "number" && node.kind === "list") {
+    const items = node.items.map((item, index) =>
+      index === first ? replaced(item, rest, by) : item,
+    );
+    return { ...node, items };
+  }
+  if (typeof first === "string" && node.kind === "map") {
+    const entry = node.entries.get(first);
+    const key: TextNode = entry?.key ?? { kind: "text", text: first, span: by.span, source: first };
+    const value = entry ? replaced(entry.value, rest, by) : by;
+    return { ...node, entries: new Map([...node.entries, [first, { key, value }]]) };
+  }
+  return node;
+}

@@ -1,0 +1,41 @@
+/**
+ * The known name closest to what was typed, by the fewest letters changed, left out, added or
+ * swapped with their neighbour (Damerau–Levenshtein, restricted), letter case aside.
+ * @returns `undefined` when nothing is close: more than a third of the letters would differ.
+ */
+export function nearestName(typed: string, known: Iterable<string>): string | undefined {
+  const wanted = typed.toLowerCase();
+  let nearest: string | undefined;
+  let fewest = Math.max(1, Math.floor(typed.length / 3)) + 1;
+  for (const name of known) {
+    const edits = editsBetween(wanted, name.toLowerCase());
+    if (edits < fewest) {
+      fewest = edits;
+      nearest = name;
+    }
+  }
+  return nearest;
+}
+
+function editsBetween(a: string, b: string): number {
+  let beforeLast: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, index) => index);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const same = a[i - 1] === b[j - 1];
+      let cost = Math.min(
+        (last[j] ?? 0) + 1,
+        (row[j - 1] ?? 0) + 1,
+        (last[j - 1] ?? 0) + (same ? 0 : 1),
+      );
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
+        cost = Math.min(cost, (beforeLast[j - 2] ?? 0) + 1);
+      }
+      row.push(cost);
+    }
+    beforeLast = last;
+    last = row;
+  }
+  return last[b.length] ?? 0;
+}

@@ -1,0 +1,176 @@
+import type { Build, Omission, Registers } from "../model/build.ts";
+import { type CalendarDate, isCalendarDate } from "../model/calendar.ts";
+import { byPlace, type Diagnostic } from "../model/diagnostic.ts";
+import type { Project } from "../model/project.ts";
+import { amend, type DatedTree } from "./amendments.ts";
+import { dayShape } from "./day-schema.ts";
+import { Faults } from "./faults.ts";
+import { type FoundFile, filesBelow, hasFile, type JournalFolder, readText } from "./files.ts";
+import { frontMatter } from "./front-matter.ts";
+import { joinDays, type ReadDay } from "./join-days.ts";
+import { linkWords, PhotoFolder } from "./photo-folder.ts";
+import { notPortable } from "./portable-name.ts";
+import { readDay } from "./read-day.ts";
+import { readProject, readRegisters } from "./registers.ts";
+import { SourceFile } from "./source-file.ts";
+import type { MapNode } from "./typed-tree.ts";
+import { yamlTree } from "./yaml-tree.ts";
+import { ZoneClock } from "./zone-clock.ts";
+
+/** What reading a journal gives. */
+export interface ReadResult {
+  /** Absent only when `project.yaml` cannot be read. With errors found, it may be incomplete. */
+  readonly build?: Build;
+  /** The clock of the project's zone; absent with `build`. */
+  readonly zone?: ZoneClock;
+  /** In order of place; reading finds errors only. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/**
+ * Reads a whole journal. Nothing that the builder typed throws: it becomes a diagnostic, and one
+ * run reports all of them. Every file below `days` is read, or is listed in `build.omissions`.
+ */
+export function readBuild(folder: JournalFolder): ReadResult {
+  const faults = new Faults();
+  const register = (name: string) => readRegisterFile(folder, `${name}.yaml`, faults);
+  const projectTree = register("project");
+  const project = projectTree && readProject(projectTree, faults);
+  const registers = readRegisters(
+    {
+      people: register("people"),
+      assemblies: register("assemblies"),
+      rules: register("rules"),
+      instruments: register("instruments"),
+      lots: register("lots"),
+    },
+    faults,
+  );
+  if (!project) return { diagnostics: [...faults.found].sort(byPlace) };
+  const zone = new ZoneClock(project.zone);
+  const { days, omissions } = readDays(folder, { project, registers, zone }, faults);
+  return {
+    build: { journal: folder.name, project, ...registers, days, omissions },
+    zone,
+    diagnostics: [...faults.found].sort(byPlace),
+  };
+}
+
+function readRegisterFile(
+  folder: JournalFolder,
+  name: string,
+  faults: Faults,
+): MapNode | undefined {
+  const file = `${folder.name}/${name}`;
+  if (!hasFile(folder, name)) {
+    const nowhere = new SourceFile(file, "");
+    return faults.add("missing-file", nowhere.span(0, 1), {
+      message: `the journal has no \`${name}\``,
+      help: ["copy it from the starter journal in `content/`, and change what it says"],
+    });
+  }
+  const text = readText(`${folder.absolute}/${name}`);
+  const source = new SourceFile(file, text);
+  return yamlTree({ source, start: 0, end: text.length }, faults);
+}
+
+interface Context {
+  readonly project: Project;
+  readonly registers: Registers;
+  readonly zone: ZoneClock;
+}
+
+interface Entry extends DatedTree {
+  readonly prose: string;
+  readonly file: string;
+}
+
+function readDays(folder: JournalFolder, context: Context, faults: Faults) {
+  const omissions: Omission[] = [];
+  const photoFiles = filesBelow(folder, "photos");
+  for (const file of photoFiles) checkName(folder, file, faults);
+  const photos = new PhotoFolder(photoFiles);
+
+  const entries = readEntries(folder, omissions, faults);
+  const { trees, amendments } = amend(entries, faults);
+  const shape = dayShape(context.registers, context.project);
+  const read: ReadDay[] = [];
+  for (const [index, { tree }] of trees.entries()) {
+    const entry = entries[index];
+    const typed = shape(tree, faults);
+    if (!entry || !typed) continue;
+    const { date } = typed.date;
+    if (date !== entry.date) {
+      faults.add("date-differs-from-file-name", typed.date.node.span, {
+        message: `the entry says ${date}, its file name says ${entry.date}`,
+        help: [`write \`date: ${entry.date}\`, or rename the file to \`${date}.md\``],
+      });
+    }
+    const corrections = amendments.filter(({ day }) => day === date);
+    const dayFile = { typed, prose: entry.prose, file: entry.file, amendments: corrections };
+    const result = readDay(dayFile, { ...context, photos }, faults);
+    if (typed.draft) omissions.push({ file: entry.file, why: "a draft (`draft: true`)" });
+    else read.push(result);
+  }
+  read.sort((a, b) => (a.day.date < b.day.date ? -1 : 1));
+  return { days: joinDays(read, context.registers, faults), omissions };
+}
+
+// Every entry under the date of its file name, by path.
+function readEntries(folder: JournalFolder, omissions: Omission[], faults: Faults): Entry[] {
+  const entries: Entry[] = [];
+  const seen = new Map<CalendarDate, string>();
+  for (const found of filesBelow(folder, "days")) {
+    const file = `${folder.name}/${found.path}`;
+    if (!checkName(folder, found, faults)) continue;
+    const name = found.path.split("/").at(-1) ?? "";
+    if (!name.endsWith(".md")) {
+      omissions.push({ file, why: "not an entry: its name does not end in `.md`" });
+      continue;
+    }
+    const source = new SourceFile(file, readText(found.absolute));
+    const date = name.slice(0, -3);
+    if (!isCalendarDate(date)) {
+      faults.add("not-a-date", source.span(0, 1), {
+        message: `the file is called \`${name}\`, which is not a date`,
+        help: ["name an entry after its day, as in `2026-03-14.md`"],
+      });
+      continue;
+    }
+    const twin = seen.get(date);
+    if (twin) {
+      faults.add("duplicate-day", source.span(0, 1), {
+        message: `${date} has two entries`,
+        notes: [`the other is ${twin}`],
+        help: ["put both into one file; a day has one entry"],
+      });
+      continue;
+    }
+    seen.set(date, file);
+    const parts = frontMatter(source, faults);
+    if (parts) entries.push({ date, ...parts, file });
+  }
+  return entries;
+}
+
+// Whether a file may be opened and its name carried elsewhere; adds a fault if not.
+function checkName(folder: JournalFolder, found: FoundFile, faults: Faults): boolean {
+  const place = new SourceFile(`${folder.name}/${found.path}`, "").span(0, 1);
+  if (found.refused) {
+    faults.add("path-leaves-journal", place, {
+      message: `this is a link that ${linkWords[found.refused]}`,
+      help: ["put the file itself here; links are followed only inside the journal"],
+    });
+    return false;
+  }
+  const problem = found.path
+    .split("/")
+    .map((name) => ({ name, why: notPortable(name) }))
+    .find(({ why }) => why !== undefined);
+  if (!problem) return true;
+  faults.add("name-not-portable", place, {
+    message: `the name \`${problem.name}\` ${problem.why}`,
+    help: ["rename it with letters, digits, dots and dashes"],
+  });
+  return false;
+}
