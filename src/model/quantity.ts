@@ -85,6 +85,16 @@ export function compareQuantities(a: Quantity, b: Quantity): number {
 }
 
 /**
+ * How far one quantity lies above another, in base units, exactly: negative when it lies below.
+ * For temperatures this is a difference, 5/9 K from 70 °F to 71 °F.
+ * @throws DimensionError if they measure different things.
+ */
+export function stepBetween(from: Quantity, to: Quantity): Fraction {
+  sameDimension(from, to, "compared");
+  return inBaseUnits(to).sub(inBaseUnits(from));
+}
+
+/**
  * The same quantity in another unit, exactly. Its text is the exact amount, unless the unit
  * is its own, when the text stays as typed.
  * @throws DimensionError if the unit is of another dimension.
