@@ -1,0 +1,38 @@
+import type { Diagnostic } from "../../model/diagnostic.ts";
+import type { Ledgers } from "../check.ts";
+
+/**
+ * Reports each entry whose date is after the day of judgement, and each one said to be written
+ * after that day was over. An entry whose date itself is in the future is reported once.
+ */
+export function* futureDate({ build, asOf }: Ledgers): Generator<Diagnostic> {
+  for (const { date, written, writtenSpan, span } of build.days) {
+    if (date > asOf.date) {
+      yield {
+        code: "future-date",
+        severity: "error",
+        span,
+        message: `the entry is dated ${date}, after ${asOf.date}`,
+        label: "has not come yet",
+        notes: [`judged on ${asOf.date}`],
+        help: [
+          "correct the date and the file's name; keep plans in `next`, or mark the entry `draft: true`",
+          "to judge the journal on a later day, give `--as-of`",
+        ],
+      };
+    } else if (written && written.epochMinutes >= asOf.endEpochMinutes) {
+      yield {
+        code: "future-date",
+        severity: "error",
+        span: writtenSpan ?? span,
+        message: `the entry for ${date} says that it was written at ${written.local}, after ${asOf.date}`,
+        label: "has not come yet",
+        notes: [`judged on ${asOf.date}`],
+        help: [
+          "correct `written`: the date and time at which the entry was typed",
+          "to judge the journal on a later day, give `--as-of`",
+        ],
+      };
+    }
+  }
+}

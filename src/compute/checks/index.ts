@@ -1,0 +1,43 @@
+import type { Check } from "../check.ts";
+import { deviationWithoutDisposition } from "./deviation-without-disposition.ts";
+import { expiredLot } from "./expired-lot.ts";
+import { futureDate } from "./future-date.ts";
+import { holdOnClosedStep } from "./hold-on-closed-step.ts";
+import { impossibleOrder } from "./impossible-order.ts";
+import { inspectionMissingBeforeClosing } from "./inspection-missing-before-closing.ts";
+import { lapsedCalibration } from "./lapsed-calibration.ts";
+import { limitsNotKnown } from "./limits-not-known.ts";
+import { moreThanADay } from "./more-than-a-day.ts";
+import { openSquawkOnClosedStep } from "./open-squawk-on-closed-step.ts";
+import { overlappingSessions } from "./overlapping-sessions.ts";
+import { readingNotProven } from "./reading-not-proven.ts";
+import { readingOutOfLimits } from "./reading-out-of-limits.ts";
+import { stageGoingBack } from "./stage-going-back.ts";
+import { totalDiffers } from "./total-differs.ts";
+import { workBeforeCure } from "./work-before-cure.ts";
+
+/**
+ * Every check by name, in the order they run: first whether the journal can be believed
+ * (errors), then what the aircraft wants looked at (findings).
+ */
+export const checks = {
+  "future-date": futureDate,
+  "impossible-order": impossibleOrder,
+  "overlapping-sessions": overlappingSessions,
+  "more-than-a-day": moreThanADay,
+  "total-differs": totalDiffers,
+  "limits-not-known": limitsNotKnown,
+  "reading-out-of-limits": readingOutOfLimits,
+  "reading-not-proven": readingNotProven,
+  "lapsed-calibration": lapsedCalibration,
+  "expired-lot": expiredLot,
+  "work-before-cure": workBeforeCure,
+  "stage-going-back": stageGoingBack,
+  "inspection-missing-before-closing": inspectionMissingBeforeClosing,
+  "hold-on-closed-step": holdOnClosedStep,
+  "open-squawk-on-closed-step": openSquawkOnClosedStep,
+  "deviation-without-disposition": deviationWithoutDisposition,
+} as const satisfies Readonly<Record<string, Check>>;
+
+/** The name of a check, which is also the code of its diagnostics. */
+export type CheckName = keyof typeof checks;

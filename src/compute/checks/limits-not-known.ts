@@ -1,0 +1,67 @@
+import { readingsOf } from "../../model/build.ts";
+import type { Diagnostic, Span } from "../../model/diagnostic.ts";
+import { placeText } from "../../model/diagnostic.ts";
+import { asTyped } from "../../model/quantity.ts";
+import type { ToleranceRule } from "../../model/tolerance.ts";
+import type { Ledgers } from "../check.ts";
+import { boundValue, type LimitsFault, limitsOf, type Sizes } from "../limits.ts";
+
+const noSizes: Sizes = new Map();
+
+/**
+ * Reports each rule whose lower limit lies above its upper one, and each reading whose limits
+ * cannot be worked out with its sizes and drag: nothing could be judged by them.
+ */
+export function* limitsNotKnown({ build }: Ledgers): Generator<Diagnostic> {
+  const crossed = new Set<string>();
+  for (const rule of build.rules.values()) {
+    const result = limitsOf(rule, noSizes);
+    if (result.ok || result.fault.kind !== "crossed ends") continue;
+    crossed.add(rule.id);
+    yield {
+      ...diagnostic(rule, rule.span, result.fault),
+      help: ["correct the limits: `at-least` is the lower one, `at-most` the upper one"],
+    };
+  }
+  for (const { rule: id, sizes, drag, span, private: hidden } of readingsOf(build)) {
+    const rule = id === undefined ? undefined : build.rules.get(id);
+    if (!rule || crossed.has(rule.id)) continue;
+    const result = limitsOf(rule, sizes, drag);
+    if (result.ok || isReported(rule, sizes)) continue;
+    yield {
+      ...diagnostic(rule, span, result.fault),
+      help: ["correct `sizes` or `drag` of this reading, or name the rule that was meant"],
+      ...(hidden ? { private: true } : {}),
+    };
+  }
+}
+
+function diagnostic(rule: ToleranceRule, span: Span, fault: LimitsFault): Diagnostic {
+  return {
+    code: "limits-not-known",
+    severity: "error",
+    span,
+    message: `the limits of rule \`${rule.id}\` cannot be worked out: ${why(fault)}`,
+    label: "nothing to judge by",
+    notes: span === rule.span ? [] : [`the rule: ${placeText(rule.span)}`],
+    help: [],
+  };
+}
+
+function why(fault: LimitsFault): string {
+  switch (fault.kind) {
+    case "unknown size":
+      return `nothing says what \`${fault.name}\` is`;
+    case "wrong dimension":
+      return `a ${fault.left} and a ${fault.right} do not go together`;
+    case "crossed ends":
+      return `the lower one, ${asTyped(fault.lower)}, lies above the upper one, ${asTyped(fault.upper)}`;
+  }
+}
+
+// A size missing from the first end is reported when the reading is read.
+function isReported(rule: ToleranceRule, sizes: Sizes): boolean {
+  const first = rule.lower ?? rule.upper;
+  const value = first && boundValue(first.expression, new Map([...rule.sizes, ...sizes]));
+  return value?.ok === false && value.fault.kind === "unknown size";
+}
