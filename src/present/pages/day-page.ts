@@ -1,0 +1,292 @@
+import type { HoursLine } from "../../compute/analysis.ts";
+import type { Day } from "../../model/day.ts";
+import type { Session } from "../../model/session.ts";
+import {
+  dateText,
+  dateWithWeekday,
+  daysText,
+  momentText,
+  monthText,
+  shortDate,
+  weekdayText,
+} from "../format/dates.ts";
+import { hoursText } from "../format/hours.ts";
+import { excerpt, type Html, renderProse } from "../markdown/render-prose.ts";
+import type { SearchFilter } from "../search/search-record.ts";
+import { rootOf } from "./addresses.ts";
+import { type Links, linksFrom } from "./links.ts";
+import type { Dimension, Link, Mention, Page } from "./page.ts";
+import type { RecordIndex } from "./record-index.ts";
+import { type CureView, cureView } from "./views/cure-view.ts";
+import { type DayStrip, dayStrip } from "./views/day-strip.ts";
+import { type DeviationView, deviationView } from "./views/deviation-view.ts";
+import { type FindingView, findingView } from "./views/finding-view.ts";
+import { type HoldView, holdView } from "./views/hold-view.ts";
+import { type InspectionView, inspectionView } from "./views/inspection-view.ts";
+import { type PhotoView, photoView } from "./views/photo-view.ts";
+import { type ReadingView, readingView } from "./views/reading-view.ts";
+import { type SessionRow, sessionRow } from "./views/session-row.ts";
+import { type SquawkView, squawkView } from "./views/squawk-view.ts";
+
+/** A step as far as one day brought it. */
+export interface DayStep {
+  readonly step: Link;
+  readonly title: string;
+  readonly drawing?: string;
+  readonly today: string;
+  readonly booked: string;
+  readonly planned?: string;
+  readonly stage?: string;
+}
+
+/** A correction, seen from the day that makes it or from the day it corrects. */
+export interface AmendmentView {
+  readonly field: string;
+  readonly was: string;
+  readonly now: string;
+  readonly why: string;
+  /** The other day: the one corrected, or the one that corrects. */
+  readonly day: Mention;
+}
+
+/** One dated sheet. */
+export interface DayPage extends Page<"day"> {
+  readonly facts: readonly string[];
+  /** How many days after the day it was written down; absent when the same day. */
+  readonly late?: string;
+  /** Corrections made later to this sheet. */
+  readonly corrected: readonly AmendmentView[];
+  readonly findings: readonly FindingView[];
+  /** What the sheet before left to be done. */
+  readonly leftOff?: { readonly day: Mention; readonly items: readonly string[] };
+  readonly prose?: Html;
+  readonly photos: readonly PhotoView[];
+  readonly strip?: DayStrip;
+  /** Numbers of rows that the strip cannot show, because only their hours were typed. */
+  readonly offStrip: readonly number[];
+  readonly sessions: readonly SessionRow[];
+  readonly hours: { readonly build: string; readonly apart?: string };
+  readonly steps: readonly DayStep[];
+  readonly readings: readonly ReadingView[];
+  readonly cures: readonly CureView[];
+  readonly holds: readonly HoldView[];
+  readonly releases: readonly HoldView[];
+  readonly deviations: readonly DeviationView[];
+  /** Of earlier days, decided on this one. */
+  readonly dispositions: readonly DeviationView[];
+  readonly squawks: readonly SquawkView[];
+  /** Of earlier days, worked on or closed on this one. */
+  readonly squawkWork: readonly SquawkView[];
+  readonly inspections: readonly InspectionView[];
+  readonly amendments: readonly AmendmentView[];
+  readonly next: readonly string[];
+}
+
+/** The sheet of one day. */
+export function dayPage(record: RecordIndex, day: Day): DayPage {
+  const { date } = day;
+  const url = record.addresses.day(date);
+  const root = rootOf(url);
+  const links = linksFrom(record, root);
+  const { hours } = record.analysis;
+  const booked = hours.byDate.get(date) ?? { build: 0, apart: 0 };
+  const toDate = hours.toDate.get(date) ?? booked;
+  const shown = day.sessions.map((session, index) => ({ session, number: index + 1 }));
+  const strip = dayStrip(day, shown);
+  const photos = day.photos.map((photo, index) => photoView(record, links, photo, index + 1));
+  const findings = (record.findingsByDate.get(date) ?? []).map((each, index) =>
+    findingView(record, links, each, index + 1),
+  );
+  const { previous, next } = record.neighbours.get(date) ?? {};
+  const sheet = record.sheetOf.get(date) ?? 0;
+  const number = `sheet ${sheet} of ${record.sheetOf.size}`;
+  const image = photos.find(({ picture }) => picture !== undefined)?.picture;
+  const summary = excerpt(day.prose, 160);
+
+  return {
+    kind: "day",
+    url,
+    root,
+    part: "days",
+    title: day.title,
+    description: summary || `${dateText(date)}: ${hoursText(booked.build)} hours of work.`,
+    over: [
+      { text: dateWithWeekday(date) },
+      { text: number },
+      {
+        text: monthText(date.slice(0, 7)),
+        href: links.to(record.addresses.month(date.slice(0, 7))),
+      },
+    ],
+    dimension: dayDimension(shown, booked.build, booked.apart),
+    facts: factsOf(day),
+    ...(day.late > 0 ? { late: daysText(day.late) } : {}),
+    corrected: (record.amendmentsByDay.get(date) ?? []).map((each) => ({
+      ...amended(each),
+      day: links.day(each.date),
+    })),
+    findings,
+    ...(previous && previous.next.length > 0
+      ? { leftOff: { day: links.shortDay(previous.date), items: previous.next } }
+      : {}),
+    ...(day.prose.trim() === ""
+      ? {}
+      : {
+          prose: renderProse(day.prose, {
+            idPrefix: "p-",
+            topHeading: 2,
+            dayHref: (target) => links.day(target).href,
+          }),
+        }),
+    photos,
+    ...(strip ? { strip } : {}),
+    offStrip: strip ? shown.filter(({ session }) => !session.from).map((each) => each.number) : [],
+    sessions: shown.map(({ session, number: row }) => sessionRow(record, links, session, row)),
+    hours: {
+      build: hoursText(booked.build),
+      ...(booked.apart > 0 ? { apart: hoursText(booked.apart) } : {}),
+    },
+    steps: daySteps(record, links, shown, record.linesByDate.get(date) ?? []),
+    readings: (record.readingsByDate.get(date) ?? []).map((each) =>
+      readingView(record, links, each),
+    ),
+    cures: (record.curesByDate.get(date) ?? []).map((each) => cureView(record, links, each)),
+    holds: (record.holdsByDate.get(date) ?? []).map((each) => holdView(links, each)),
+    releases: day.releases.flatMap((release) =>
+      (record.holdsByRelease.get(release) ?? []).map((each) => holdView(links, each)),
+    ),
+    deviations: (record.deviationsByDate.get(date) ?? []).map((each) =>
+      deviationView(record, links, each),
+    ),
+    dispositions: (record.dispositionsByDate.get(date) ?? []).map((each) =>
+      deviationView(record, links, each),
+    ),
+    squawks: (record.squawksByDate.get(date) ?? []).map((each) => squawkView(record, links, each)),
+    squawkWork: (record.squawkWorkByDate.get(date) ?? []).map((each) =>
+      squawkView(record, links, each),
+    ),
+    inspections: day.inspections.map((each) => inspectionView(record, links, each)),
+    amendments: day.amendments.map((each) => ({ ...amended(each), day: links.day(each.day) })),
+    next: day.next,
+    block: {
+      title: day.title,
+      number,
+      cells: [
+        { label: "day", value: dateText(date) },
+        { label: "hours this day", value: hoursText(booked.build) },
+        { label: "hours to date", value: hoursText(toDate.build) },
+        { label: "written", value: day.written ? momentText(day.written) : "not said" },
+        { label: "drawings", value: drawingsOf(record, shown) },
+      ],
+    },
+    turn: {
+      ...(previous ? { previous: turnTo(record, links, previous) } : {}),
+      ...(next ? { next: turnTo(record, links, next) } : {}),
+    },
+    search: {
+      filters: [
+        ["sheet", "day"],
+        ["month", date.slice(0, 7)],
+        ...unique(shown.flatMap(({ session }) => assemblyTitles(record, session.assembly))).map(
+          (title): [SearchFilter, string] => ["assembly", title],
+        ),
+        ...unique(shown.map(({ session }) => session.kind)).map((kind): [SearchFilter, string] => [
+          "kind",
+          kind,
+        ]),
+        ...unique(findings.map(({ title }) => title)).map((title): [SearchFilter, string] => [
+          "finding",
+          title,
+        ]),
+      ],
+      meta: {
+        title: day.title,
+        date: dateText(date),
+        ...(image ? { image: image.src.slice(root.length), imageAlt: image.alt } : {}),
+      },
+      sort: { date, hours: booked.build },
+    },
+  };
+}
+
+type Numbered = readonly { readonly session: Session; readonly number: number }[];
+
+function dayDimension(shown: Numbered, build: number, apart: number): Dimension {
+  const starts = shown.flatMap(({ session }) => (session.from ? [session.from.local] : []));
+  const ends = shown.flatMap(({ session }) => (session.to ? [session.to.local] : []));
+  const first = starts.toSorted()[0];
+  const last = ends.toSorted().at(-1);
+  return {
+    ...(first === undefined ? {} : { from: first.slice(11) }),
+    ...(last === undefined ? {} : { to: last.slice(11) }),
+    figure: hoursText(build),
+    says:
+      apart > 0
+        ? `hours of building, ${hoursText(apart)} of study and shop apart`
+        : "hours of building",
+  };
+}
+
+function factsOf({ place, conditions }: Day): string[] {
+  const { temperature, humidity } = conditions;
+  return [
+    place,
+    ...(temperature ? [temperature.typed] : []),
+    ...(humidity ? [`${humidity.typed} humidity`] : []),
+  ];
+}
+
+function daySteps(
+  record: RecordIndex,
+  links: Links,
+  shown: Numbered,
+  lines: readonly HoursLine[],
+): DayStep[] {
+  const { build, hours } = record.analysis;
+  return unique(shown.flatMap(({ session }) => session.step ?? [])).map((id) => {
+    const step = build.steps.get(id);
+    const today = lines
+      .filter((line) => line.step === id)
+      .reduce((sum, { minutes, apart }) => sum + (apart ? 0 : minutes), 0);
+    const stage = shown.findLast(({ session }) => session.step === id && session.stage)?.session
+      .stage;
+    return {
+      step: links.step(id),
+      title: step?.title ?? id,
+      ...(step?.drawing === undefined ? {} : { drawing: step.drawing }),
+      today: hoursText(today),
+      booked: hoursText(hours.byStep.get(id)?.build ?? 0),
+      ...(step?.planned === undefined ? {} : { planned: hoursText(step.planned) }),
+      ...(stage === undefined ? {} : { stage }),
+    };
+  });
+}
+
+function drawingsOf({ analysis }: RecordIndex, shown: Numbered): string {
+  const drawings = unique(
+    shown.flatMap(({ session }) =>
+      session.step === undefined ? [] : (analysis.build.steps.get(session.step)?.drawing ?? []),
+    ),
+  );
+  return drawings.length === 0 ? "none named" : drawings.join(", ");
+}
+
+function assemblyTitles({ analysis }: RecordIndex, id: string): string[] {
+  const { assemblies } = analysis.build;
+  return (assemblies.get(id)?.path ?? [id]).map((each) => assemblies.get(each)?.title ?? each);
+}
+
+function amended({ field, was, now, why }: Omit<AmendmentView, "day">) {
+  return { field, was, now, why };
+}
+
+function turnTo({ sheetOf, addresses }: RecordIndex, links: Links, { date }: Day): Link {
+  return {
+    text: `sheet ${sheetOf.get(date) ?? ""}, ${weekdayText(date).slice(0, 3)} ${shortDate(date)}`,
+    href: links.to(addresses.day(date)),
+  };
+}
+
+function unique<Item>(items: readonly Item[]): Item[] {
+  return [...new Set(items)];
+}

@@ -1,0 +1,39 @@
+import type { Diagnostic } from "../../../model/diagnostic.ts";
+import type { Links } from "../links.ts";
+import type { Mention } from "../page.ts";
+import type { RecordIndex } from "../record-index.ts";
+
+/** What wants attention on the aircraft. */
+export interface FindingView {
+  readonly number: number;
+  /** The check's name as words: `reading out of limits`. */
+  readonly title: string;
+  readonly message: string;
+  readonly notes: readonly string[];
+  readonly help: readonly string[];
+  /** The sheet it is about; absent when it is about a register. */
+  readonly day?: Mention;
+}
+
+/** A finding as the pages show it; `number` counts those of one page from 1. */
+export function findingView(
+  record: RecordIndex,
+  links: Links,
+  { code, message, notes, help, span }: Diagnostic,
+  number: number,
+): FindingView {
+  const date = record.dateByFile.get(span.file);
+  return {
+    number,
+    title: code.replaceAll("-", " "),
+    message: withoutTicks(message),
+    notes: notes.map(withoutTicks),
+    help: help.map(withoutTicks),
+    ...(date === undefined ? {} : { day: links.day(date) }),
+  };
+}
+
+// Backquotes mark names in the terminal; on a page the words stand by themselves.
+function withoutTicks(text: string): string {
+  return text.replaceAll("`", "");
+}

@@ -1,0 +1,145 @@
+import type { JudgedReading, ReadingStanding } from "../../../compute/analysis.ts";
+import type { Assurance, Verdict } from "../../../compute/judge.ts";
+import { citationText } from "../../../model/citation.ts";
+import type { ToleranceRule } from "../../../model/tolerance.ts";
+import { anchorOf } from "../addresses.ts";
+import type { Links } from "../links.ts";
+import type { Link, Mention } from "../page.ts";
+import type { RecordIndex } from "../record-index.ts";
+import { type MeasurementStrip, measurementStrip } from "./measurement-strip.ts";
+
+/** One reading with all that stands behind its verdict. */
+export interface ReadingView {
+  readonly anchor: string;
+  readonly id: string;
+  readonly day: Mention;
+  readonly what: string;
+  readonly at?: string;
+  readonly step?: Link;
+  /** As typed, each with its own verdict when there is a rule. */
+  readonly values: readonly {
+    readonly text: string;
+    readonly out: boolean;
+    /** `0.003 in over`. */
+    readonly excess?: string;
+  }[];
+  readonly rule?: Link;
+  /** `at least 1.3 D = 0.122 in`. Empty without a rule. */
+  readonly limits: readonly string[];
+  /** Who says so, with the authority: `manual: Builder's manual (2025), sheet 5-2`. */
+  readonly source?: string;
+  readonly instrument?: string;
+  readonly drag?: string;
+  readonly standing: ReadingStanding;
+  /** The standing in one or two words. */
+  readonly verdict: string;
+  /** What the instrument's uncertainty says, as a sentence; absent when it is not known. */
+  readonly assurance?: string;
+  readonly supersedes?: Mention;
+  readonly supersededBy?: Mention;
+  readonly deviation?: Mention;
+  readonly strip?: MeasurementStrip;
+}
+
+const standings: Record<ReadingStanding, string> = {
+  within: "within",
+  out: "out of limits",
+  superseded: "superseded",
+  "accounted for": "out, accounted for",
+  "no rule": "no rule",
+};
+
+/** A reading as the pages show it. */
+export function readingView(record: RecordIndex, links: Links, judged: JudgedReading): ReadingView {
+  const { reading, rule, values, standing } = judged;
+  const instrument =
+    reading.instrument === undefined
+      ? undefined
+      : record.analysis.build.instruments.get(reading.instrument);
+  const strip = rule ? measurementStrip(judged, instrument) : undefined;
+  const assurance = assuranceText(judged, rule);
+  return {
+    anchor: anchorOf("reading", reading.id),
+    id: reading.id,
+    day: links.day(reading.date),
+    what: reading.what,
+    ...(reading.at === undefined ? {} : { at: reading.at }),
+    ...(reading.step === undefined ? {} : { step: links.step(reading.step) }),
+    values: values.map(({ value, verdict }) => ({
+      text: value.quantity.typed,
+      out: verdict.kind !== "within",
+      ...(verdict.kind === "within" ? {} : { excess: excessText(verdict) }),
+    })),
+    ...(reading.rule === undefined ? {} : { rule: links.rule(reading.rule) }),
+    limits: rule ? limitTexts(rule, judged) : [],
+    ...(rule ? { source: sourceText(rule) } : {}),
+    ...(instrument
+      ? {
+          instrument: `${instrument.title}${
+            instrument.uncertainty
+              ? `, U ${instrument.uncertainty.typed} (k = ${instrument.coverage})`
+              : ""
+          }`,
+        }
+      : {}),
+    ...(reading.drag ? { drag: reading.drag.typed } : {}),
+    standing,
+    verdict: standings[standing],
+    ...(assurance === undefined ? {} : { assurance }),
+    ...(reading.supersedes === undefined ? {} : { supersedes: links.reading(reading.supersedes) }),
+    ...(judged.supersededBy === undefined
+      ? {}
+      : { supersededBy: links.reading(judged.supersededBy) }),
+    ...(judged.deviation
+      ? { deviation: links.deviation(judged.deviation.id, judged.deviation.date) }
+      : {}),
+    ...(strip ? { strip } : {}),
+  };
+}
+
+/** The authority and the source of a rule in one line. */
+export function sourceText({ authority, citation }: ToleranceRule): string {
+  return `${authority}: ${citationText(citation)}`;
+}
+
+function limitTexts(rule: ToleranceRule, { limits }: JudgedReading): string[] {
+  const side = (word: string, typed: string | undefined, limit: { typed: string } | undefined) => {
+    if (!limit) return [];
+    const same = typed === undefined || typed === limit.typed;
+    return [`${word} ${same ? limit.typed : `${typed} = ${limit.typed}`}`];
+  };
+  return [
+    ...side("at least", rule.lower?.typed, limits.lower),
+    ...side("at most", rule.upper?.typed, limits.upper),
+  ];
+}
+
+function excessText(verdict: Exclude<Verdict, { kind: "within" }>): string {
+  return `${verdict.by.toString()} ${verdict.limit.unit.symbol} ${verdict.kind === "below" ? "under" : "over"}`;
+}
+
+// The least favourable value speaks for the reading.
+function assuranceText(
+  { values }: JudgedReading,
+  rule: ToleranceRule | undefined,
+): string | undefined {
+  const known = values.map(({ assurance }) => assurance).filter((each) => each !== undefined);
+  const [first, ...rest] = known;
+  if (!rule || !first) return undefined;
+  const worst = rest.reduce(
+    (low, each) => (each.probability < low.probability ? each : low),
+    first,
+  );
+  return `conformity ${worst.kind} under ${decisionText(rule)}; probability ${probabilityText(worst)}`;
+}
+
+function decisionText({ decision }: ToleranceRule): string {
+  return decision === "simple" ? "simple acceptance" : `the rule's guard band (${decision})`;
+}
+
+// Never 100 % or 0 %: a normal distribution has no ends.
+function probabilityText({ probability }: Assurance): string {
+  if (probability > 0.999) return "over 99.9 %";
+  if (probability < 0.001) return "under 0.1 %";
+  return `${(probability * 100).toFixed(1)} %`;
+}
