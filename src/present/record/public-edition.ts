@@ -16,7 +16,7 @@ import type { Amendment } from "../../model/amendment.ts";
 import type { Cure } from "../../model/cure.ts";
 import type { Day } from "../../model/day.ts";
 import type { Deviation } from "../../model/deviation.ts";
-import type { Diagnostic } from "../../model/diagnostic.ts";
+import type { Diagnostic, Span } from "../../model/diagnostic.ts";
 import type { Inspection } from "../../model/inspection.ts";
 import type { Reading } from "../../model/measurement.ts";
 import type { Person } from "../../model/person.ts";
@@ -212,6 +212,7 @@ class Shown {
   readonly #privateLots: ReadonlySet<string>;
   readonly #sessions = new Map<Session, Session>();
   readonly #readings = new Map<Reading, Reading>();
+  readonly #cures = new Map<Cure, Cure>();
 
   constructor({ build, readings, deviations }: Analysis, names: Names) {
     this.#names = names;
@@ -328,6 +329,10 @@ class Shown {
       who: session.who.map(({ person, role }) => ({ person: this.#names.id(person), role })),
       lots: kept.map(({ lot }) => lot),
       lotSpans: kept.flatMap(({ span }) => (span ? [span] : [])),
+      // The line may hold the note, and a private day's lines are not shown.
+      ...(noteIsPublic
+        ? {}
+        : { span: withoutText(session.span), minutesSpan: withoutText(session.minutesSpan) }),
     };
     this.#sessions.set(session, made);
     return made;
@@ -359,9 +364,15 @@ class Shown {
   }
 
   cure(cure: Cure): Cure {
+    const known = this.#cures.get(cure);
+    if (known) return known;
     const { lot, lotSpan, ...rest } = cure;
-    if (lot === undefined || this.#privateLots.has(lot)) return rest;
-    return { ...rest, lot, ...(lotSpan ? { lotSpan } : {}) };
+    const made: Cure =
+      lot === undefined || this.#privateLots.has(lot)
+        ? rest
+        : { ...rest, lot, ...(lotSpan ? { lotSpan } : {}) };
+    this.#cures.set(cure, made);
+    return made;
   }
 
   deviation(deviation: Deviation): Deviation {
@@ -455,6 +466,10 @@ class Shown {
       help: diagnostic.help.map((each) => this.#names.inMessage(each)),
     };
   }
+}
+
+function withoutText(span: Span): Span {
+  return { ...span, text: "" };
 }
 
 function count<T>(days: readonly Day[], things: (day: Day) => readonly T[]): number {
