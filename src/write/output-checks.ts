@@ -1,0 +1,392 @@
+import path from "node:path";
+import { filesBelow, readBytesIfThere } from "./output.ts";
+import { PageFault, type PageTag, tagsOf } from "./page-tags.ts";
+import { type ContentKind, contentKind, pictureKinds } from "./photos/content-kind.ts";
+import { hiddenMetadata } from "./published-bytes.ts";
+
+/** Why something in the output may not be published. */
+export type OutputProblemCode =
+  | "hidden-metadata"
+  | "broken-link"
+  | "leaves-site"
+  | "foreign-resource"
+  | "weak-policy"
+  | "inline-code"
+  | "odd-file"
+  | "unreadable-page";
+
+/** One fault of the output. */
+export interface OutputProblem {
+  readonly code: OutputProblemCode;
+  /** From the site's root, with `/` between parts. */
+  readonly file: string;
+  /** From 1; absent for files that are not text. */
+  readonly line?: number;
+  /** Lower case, no full stop. */
+  readonly message: string;
+}
+
+/** What `checkOutput` found. */
+export interface OutputReport {
+  /** By file, then line; empty for a site that may be published. */
+  readonly problems: readonly OutputProblem[];
+  readonly pages: number;
+  readonly files: number;
+}
+
+/**
+ * Checks a finished site before it replaces the present one.
+ *
+ * - No picture or video carries metadata (`hiddenMetadata`).
+ * - Every link of every page, style sheet and drawing is page-relative, stays in the site and
+ *   leads to a file, or to a folder with an `index.html`; its fragment exists there. Only
+ *   `404.html`, which hosts show at any address, may link from the site's root (`/…`).
+ * - Nothing is loaded from another origin. Links for the reader may lead anywhere by http,
+ *   https or mailto.
+ * - Every page states the content security policy before anything is loaded; no script or style
+ *   is written into a page, except data as JSON-LD.
+ * - No links of the file system, and no two names that are one on Windows or macOS.
+ *
+ * @param folder The root of the site.
+ * @throws MachineProblem when a file cannot be read.
+ */
+export async function checkOutput(folder: string): Promise<OutputReport> {
+  const found = await filesBelow(folder);
+  const site: Site = { files: new Set(found.map((file) => file.path)), anchors: new Map() };
+  const problems: OutputProblem[] = [];
+  const references: Reference[] = [];
+  let pages = 0;
+  let wasmPages = 0;
+
+  const seen = new Map<string, string>();
+  for (const { path: file, kind } of found) {
+    const folded = file.normalize("NFC").toLowerCase();
+    const twin = seen.get(folded);
+    if (twin !== undefined) {
+      problems.push(
+        problem("odd-file", file, undefined, `is one file with \`${twin}\` on some systems`),
+      );
+    }
+    seen.set(folded, file);
+    if (kind !== "file") {
+      problems.push(problem("odd-file", file, undefined, "is not an ordinary file"));
+      continue;
+    }
+    const extension = path.posix.extname(file).toLowerCase();
+    if (textWithoutLinks.has(extension)) continue;
+    const bytes = await readBytesIfThere(path.join(folder, file));
+    if (bytes === undefined) continue;
+
+    if (extension === ".html") {
+      pages += 1;
+      const tags = readTags(file, bytes, problems);
+      if (tags === undefined) continue;
+      site.anchors.set(file, anchorsOf(tags));
+      references.push(...referencesOf(file, tags));
+      problems.push(...inlineCode(file, tags));
+      const policy = policyProblems(file, tags);
+      problems.push(...policy.problems);
+      if (policy.wasm) wasmPages += 1;
+    } else if (extension === ".css") {
+      references.push(...styleReferences(file, bytes.toString("utf8")));
+    } else if (extension === ".svg") {
+      const tags = readTags(file, bytes, problems);
+      if (tags === undefined) continue;
+      site.anchors.set(file, anchorsOf(tags));
+      references.push(...referencesOf(file, tags));
+      problems.push(...inlineCode(file, tags).filter(({ message }) => message.includes("script")));
+    } else if (isMedia(contentKind(bytes)) || mediaExtensions.has(extension)) {
+      for (const mark of hiddenMetadata(bytes)) {
+        problems.push(problem("hidden-metadata", file, undefined, `carries metadata: \`${mark}\``));
+      }
+    }
+  }
+  if (wasmPages > 1) {
+    problems.push(
+      problem(
+        "weak-policy",
+        "",
+        undefined,
+        `${wasmPages} pages allow \`wasm-unsafe-eval\`; only the search page needs it`,
+      ),
+    );
+  }
+  for (const reference of references) {
+    const fault = referenceFault(reference, site);
+    if (fault) problems.push(problem(fault.code, reference.file, reference.line, fault.message));
+  }
+  problems.sort(byFile);
+  return { problems, pages, files: found.length };
+}
+
+/** One line for the terminal: `file:line: error[code]: message`. */
+export function outputProblemText({ code, file, line, message }: OutputProblem): string {
+  const place = [file === "" ? "site" : file, ...(line === undefined ? [] : [line])].join(":");
+  return `${place}: error[${code}]: ${message}`;
+}
+
+interface Site {
+  readonly files: ReadonlySet<string>;
+  /** Ids by page. */
+  readonly anchors: Map<string, ReadonlySet<string>>;
+}
+
+interface Reference {
+  readonly file: string;
+  readonly line: number;
+  /** A resource is fetched with the page; a link only when the reader follows it. */
+  readonly kind: "resource" | "link";
+  readonly url: string;
+}
+
+const mediaExtensions = new Set([
+  ".jpg",
+  ".jpeg",
+  ".png",
+  ".webp",
+  ".avif",
+  ".gif",
+  ".tif",
+  ".tiff",
+  ".heic",
+  ".mp4",
+  ".m4v",
+  ".mov",
+  ".webm",
+]);
+const textWithoutLinks = new Set([".js", ".json", ".xml", ".txt", ".csv", ".pdf", ".woff2"]);
+
+function isMedia(kind: ContentKind): boolean {
+  return kind === "video" || pictureKinds.some((picture) => picture === kind);
+}
+
+function readTags(file: string, bytes: Buffer, problems: OutputProblem[]): PageTag[] | undefined {
+  try {
+    return tagsOf(bytes.toString("utf8"));
+  } catch (error) {
+    if (!(error instanceof PageFault)) throw error;
+    problems.push(problem("unreadable-page", file, error.line, error.message));
+    return undefined;
+  }
+}
+
+function anchorsOf(tags: readonly PageTag[]): ReadonlySet<string> {
+  const ids = new Set<string>();
+  for (const { name, attributes } of tags) {
+    const id = attributes.get("id") ?? (name === "a" ? attributes.get("name") : undefined);
+    if (id !== undefined) ids.add(id);
+  }
+  return ids;
+}
+
+// Relations that only name a page; every other one makes a browser fetch or connect.
+const namingRelations = new Set([
+  "alternate",
+  "author",
+  "canonical",
+  "help",
+  "license",
+  "me",
+  "next",
+  "prev",
+  "search",
+  "up",
+]);
+
+function referencesOf(file: string, tags: readonly PageTag[]): Reference[] {
+  const references: Reference[] = [];
+  for (const { name, attributes, line } of tags) {
+    const add = (kind: Reference["kind"], url: string | undefined): void => {
+      if (url !== undefined) references.push({ file, line, kind, url: url.trim() });
+    };
+    const href = attributes.get("href") ?? attributes.get("xlink:href");
+    if (name === "a" || name === "area") add("link", href);
+    else if (name === "link") {
+      const relations = (attributes.get("rel") ?? "").toLowerCase().split(/\s+/);
+      const names = relations.every((relation) => namingRelations.has(relation));
+      add(names ? "link" : "resource", href);
+    } else add("resource", href);
+    for (const key of ["src", "poster", "data", "background"]) {
+      if (key !== "data" || name === "object") add("resource", attributes.get(key));
+    }
+    for (const key of ["srcset", "imagesrcset"]) {
+      for (const candidate of (attributes.get(key) ?? "").split(",")) {
+        const url = candidate.trim().split(/\s+/)[0];
+        if (url) add("resource", url);
+      }
+    }
+    add("link", attributes.get("action"));
+    add("link", attributes.get("formaction"));
+    if (name === "meta" && attributes.get("http-equiv")?.toLowerCase() === "refresh") {
+      add("link", /url\s*=\s*['"]?([^'"]*)/i.exec(attributes.get("content") ?? "")?.[1]);
+    }
+  }
+  return references;
+}
+
+function styleReferences(file: string, css: string): Reference[] {
+  const blank = css.replace(/\/\*[\s\S]*?\*\//g, (comment) => comment.replace(/[^\n]/g, " "));
+  const pattern =
+    /url\(\s*(?:"([^"]*)"|'([^']*)'|([^)'"\s]*))\s*\)|@import\s+(?:"([^"]*)"|'([^']*)')/gi;
+  return [...blank.matchAll(pattern)].map((match) => ({
+    file,
+    line: blank.slice(0, match.index).split("\n").length,
+    kind: "resource" as const,
+    url: match.slice(1).find((part) => part !== undefined) ?? "",
+  }));
+}
+
+type Fault = Pick<OutputProblem, "code" | "message">;
+
+function referenceFault({ file, kind, url }: Reference, site: Site): Fault | undefined {
+  const scheme = /^([a-z][a-z0-9+.-]*):/i.exec(url)?.[1]?.toLowerCase();
+  if (scheme !== undefined || url.startsWith("//") || url.includes("\\")) {
+    if (kind === "resource") {
+      return { code: "foreign-resource", message: `loads \`${short(url)}\` from outside the site` };
+    }
+    if (scheme !== undefined && ["http", "https", "mailto"].includes(scheme)) return undefined;
+    return { code: "leaves-site", message: `\`${short(url)}\` is not a link that is allowed` };
+  }
+
+  const [, location = "", fragment] = /^([^?#]*)(?:\?[^#]*)?(?:#(.*))?$/s.exec(url) ?? [];
+  const rooted = location.startsWith("/");
+  if (rooted && file !== "404.html") {
+    return { code: "leaves-site", message: `\`${url}\` does not start at the page itself` };
+  }
+  if (location === "" && fragment === undefined && kind === "resource") {
+    return { code: "broken-link", message: "an address is empty" };
+  }
+  const steps = decoded(location);
+  const wanted = decoded(fragment ?? "");
+  if (steps === undefined || wanted === undefined) {
+    return { code: "broken-link", message: `\`${url}\` is not a valid address` };
+  }
+
+  const parts = rooted || location === "" ? [] : file.split("/").slice(0, -1);
+  for (const step of steps.split("/")) {
+    if (step === "..") {
+      if (parts.pop() === undefined) {
+        return { code: "leaves-site", message: `\`${url}\` climbs out of the site` };
+      }
+    } else if (step !== "." && step !== "") parts.push(step);
+  }
+  const target = parts.join("/");
+  const isFolder = location === "" ? false : /(^|\/)\.{0,2}$/.test(steps);
+  const page = location === "" ? file : isFolder ? [...parts, "index.html"].join("/") : target;
+  if (!site.files.has(page)) {
+    const folderPage = target === "" ? "index.html" : `${target}/index.html`;
+    return site.files.has(folderPage)
+      ? { code: "broken-link", message: `\`${url}\` lacks its closing \`/\`` }
+      : { code: "broken-link", message: `\`${url}\` leads to nothing` };
+  }
+  const anchors = site.anchors.get(page);
+  if (wanted !== "" && wanted !== "top" && anchors !== undefined && !anchors.has(wanted)) {
+    return { code: "broken-link", message: `\`${url}\` leads to a place that \`${page}\` lacks` };
+  }
+  return undefined;
+}
+
+const loadingTags = new Set([
+  "link",
+  "script",
+  "style",
+  "img",
+  "source",
+  "video",
+  "audio",
+  "iframe",
+  "object",
+  "embed",
+  "body",
+]);
+
+function policyProblems(
+  file: string,
+  tags: readonly PageTag[],
+): { problems: OutputProblem[]; wasm: boolean } {
+  const firstLoad = tags.findIndex(
+    ({ name, attributes }) =>
+      loadingTags.has(name) && !(name === "link" && attributes.get("rel") === "canonical"),
+  );
+  const at = tags.findIndex(
+    ({ name, attributes }) =>
+      name === "meta" && attributes.get("http-equiv")?.toLowerCase() === "content-security-policy",
+  );
+  const meta = tags[at];
+  if (meta === undefined) {
+    return {
+      problems: [problem("weak-policy", file, undefined, "has no content security policy")],
+      wasm: false,
+    };
+  }
+  const problems: OutputProblem[] = [];
+  const add = (message: string): void => {
+    problems.push(problem("weak-policy", file, meta.line, message));
+  };
+  if (firstLoad !== -1 && firstLoad < at) add("the content security policy stands too late");
+
+  const directives = new Map<string, string[]>();
+  for (const part of (meta.attributes.get("content") ?? "").split(";")) {
+    const [name, ...sources] = part.trim().toLowerCase().split(/\s+/);
+    if (name && !directives.has(name)) directives.set(name, sources);
+  }
+  for (const name of ["default-src", "base-uri", "form-action"]) {
+    if (directives.get(name)?.join(" ") !== "'none'") add(`\`${name}\` is not \`'none'\``);
+  }
+  let wasm = false;
+  for (const [name, sources] of directives) {
+    for (const source of sources) {
+      if (name === "script-src" && source === "'wasm-unsafe-eval'") wasm = true;
+      else if (source !== "'self'" && source !== "'none'") add(`\`${name}\` allows \`${source}\``);
+    }
+  }
+  return { problems, wasm };
+}
+
+function inlineCode(file: string, tags: readonly PageTag[]): OutputProblem[] {
+  const problems: OutputProblem[] = [];
+  for (const { name, attributes, line } of tags) {
+    const add = (message: string): void => {
+      problems.push(problem("inline-code", file, line, message));
+    };
+    if (name === "style") add("a style sheet is written into the page");
+    if (name === "base") add("`base` changes where links lead");
+    if (name === "script" && !attributes.has("src")) {
+      if (attributes.get("type") !== "application/ld+json")
+        add("a script is written into the page");
+    }
+    for (const key of attributes.keys()) {
+      if (key === "style") add(`\`${name}\` has a \`style\` attribute`);
+      if (key.startsWith("on")) add(`\`${name}\` has the script attribute \`${key}\``);
+      if (key === "srcdoc") add(`\`${name}\` has a \`srcdoc\` attribute`);
+    }
+  }
+  return problems;
+}
+
+function decoded(text: string): string | undefined {
+  try {
+    const result = decodeURIComponent(text);
+    return result.includes("\0") || result.includes("\\") ? undefined : result;
+  } catch {
+    return undefined;
+  }
+}
+
+function short(text: string): string {
+  return text.length > 80 ? `${text.slice(0, 77)}…` : text;
+}
+
+function problem(
+  code: OutputProblemCode,
+  file: string,
+  line: number | undefined,
+  message: string,
+): OutputProblem {
+  return { code, file, ...(line === undefined ? {} : { line }), message };
+}
+
+function byFile(a: OutputProblem, b: OutputProblem): number {
+  if (a.file !== b.file) return a.file < b.file ? -1 : 1;
+  return (a.line ?? 0) - (b.line ?? 0);
+}

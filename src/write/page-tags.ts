@@ -1,0 +1,116 @@
+/** One opening tag of an HTML or SVG file. */
+export interface PageTag {
+  /** Lower case. */
+  readonly name: string;
+  /** By lower-case name, character references resolved; an attribute without a value is "". */
+  readonly attributes: ReadonlyMap<string, string>;
+  /** From 1. */
+  readonly line: number;
+  /** What stands between a `script` or `style` tag and its end. */
+  readonly rawText?: string;
+}
+
+/** A page that is not written the way this program writes pages. */
+export class PageFault extends Error {
+  override readonly name = "PageFault";
+  constructor(
+    message: string,
+    /** From 1. */
+    readonly line: number,
+  ) {
+    super(message);
+  }
+}
+
+/**
+ * The opening tags of a page, in order; comments and text are skipped.
+ *
+ * Reads the strict form that this program's own pages have, and refuses all else, so that a
+ * check built on it never overlooks a tag that a browser would see.
+ *
+ * @throws PageFault at the first thing that is not understood.
+ */
+export function tagsOf(html: string): PageTag[] {
+  const tags: PageTag[] = [];
+  let line = 1;
+  let counted = 0;
+  const lineAt = (offset: number): number => {
+    for (let at = html.indexOf("\n", counted); at !== -1 && at < offset; ) {
+      line += 1;
+      counted = at + 1;
+      at = html.indexOf("\n", counted);
+    }
+    return line;
+  };
+
+  for (let at = html.indexOf("<"); at !== -1; at = html.indexOf("<", at)) {
+    const here = lineAt(at);
+    if (html.startsWith("<!--", at)) {
+      at = after(html, "-->", at + 4, here, "a comment");
+    } else if (html[at + 1] === "!" || html[at + 1] === "?") {
+      at = after(html, ">", at, here, "a declaration");
+    } else if (/^<\/[a-z]/i.test(html.slice(at, at + 3))) {
+      at = after(html, ">", at, here, "a closing tag");
+    } else {
+      openingTag.lastIndex = at;
+      const match = openingTag.exec(html);
+      if (!match) throw new PageFault(`a tag is not understood: ${html.slice(at, at + 40)}`, here);
+      const name = (match[1] ?? "").toLowerCase();
+      const attributes = attributesOf(match[2] ?? "", here);
+      at = openingTag.lastIndex;
+      if (["script", "style", "title", "textarea"].includes(name) && match[3] !== "/") {
+        const close = new RegExp(`</${name}\\s*>`, "gi");
+        close.lastIndex = at;
+        const end = close.exec(html);
+        if (!end) throw new PageFault(`\`${name}\` has no end`, here);
+        tags.push({ name, attributes, line: here, rawText: html.slice(at, end.index) });
+        at = close.lastIndex;
+      } else {
+        tags.push({ name, attributes, line: here });
+      }
+    }
+  }
+  return tags;
+}
+
+const openingTag =
+  /<([a-z][a-z0-9:-]*)((?:\s+[^\s"'<>/=]+(?:\s*=\s*(?:"[^"]*"|'[^']*'|[^\s"'<>=`]+))?)*)\s*(\/?)>/giy;
+const attribute = /([^\s"'<>/=]+)(?:\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'<>=`]+)))?/g;
+
+function attributesOf(text: string, line: number): Map<string, string> {
+  const attributes = new Map<string, string>();
+  for (const [, name = "", double, single, bare] of text.matchAll(attribute)) {
+    const key = name.toLowerCase();
+    if (attributes.has(key)) throw new PageFault(`the attribute \`${key}\` stands twice`, line);
+    attributes.set(key, resolveReferences(double ?? single ?? bare ?? ""));
+  }
+  return attributes;
+}
+
+const named: Readonly<Record<string, string>> = {
+  amp: "&",
+  lt: "<",
+  gt: ">",
+  quot: '"',
+  apos: "'",
+  colon: ":",
+  sol: "/",
+  bsol: "\\",
+  Tab: "\t",
+  NewLine: "\n",
+  nbsp: "\u00a0",
+};
+
+function resolveReferences(text: string): string {
+  return text.replace(/&(?:#x([0-9a-f]+)|#(\d+)|([a-z]+));/gi, (whole, hex, decimal, name) => {
+    if (name !== undefined) return named[name] ?? whole;
+    const point = hex === undefined ? Number.parseInt(decimal, 10) : Number.parseInt(hex, 16);
+    return point <= 0x10ffff ? String.fromCodePoint(point) : "\uFFFD";
+  });
+}
+
+function after(html: string, end: string, from: number, line: number, what: string): number {
+  const found = html.indexOf(end, from);
+  if (found === -1) throw new PageFault(`${what} has no end`, line);
+  return found + end.length;
+}

@@ -1,0 +1,44 @@
+import path from "node:path";
+import { writeFileWhole } from "./output.ts";
+
+// What the search page's own script asks for. The rest of what the indexer offers is a ready
+// user interface, which the site does not use.
+const needed = [
+  /^pagefind\.js$/,
+  /^pagefind-worker\.js$/,
+  /^pagefind-entry\.json$/,
+  /^pagefind\.[^/]+\.pf_meta$/,
+  /^wasm\.[^/]+\.pagefind$/,
+  /^(fragment|index|filter)\/[^/]+\.pf_(fragment|index|filter)$/,
+];
+
+/**
+ * Makes the search index of a finished site, in `pagefind/` below it, from the pages as they
+ * are. Which part of a page is indexed, its title and its filters are marked in the page by
+ * `data-pagefind-…` attributes.
+ *
+ * @returns How many pages the index holds.
+ * @throws MachineProblem when the index cannot be written.
+ */
+export async function indexSite(folder: string): Promise<{ pages: number }> {
+  const pagefind = await import("pagefind");
+  try {
+    const { index, errors } = await pagefind.createIndex({
+      // Part numbers, fractions and decimals are words here: AN470AD4-5, 3/32, .125, #30.
+      includeCharacters: "#./-",
+      keepIndexUrl: false,
+    });
+    if (index === undefined) throw new Error(`search index: ${errors.join("; ")}`);
+    const added = await index.addDirectory({ path: path.resolve(folder) });
+    if (added.errors.length > 0) throw new Error(`search index: ${added.errors.join("; ")}`);
+    const made = await index.getFiles();
+    if (made.errors.length > 0) throw new Error(`search index: ${made.errors.join("; ")}`);
+    for (const file of made.files) {
+      if (!needed.some((pattern) => pattern.test(file.path))) continue;
+      await writeFileWhole(path.join(folder, "pagefind", file.path), file.content);
+    }
+    return { pages: added.page_count };
+  } finally {
+    await pagefind.close();
+  }
+}
