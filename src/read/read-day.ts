@@ -167,6 +167,11 @@ function sessionTime(
   faults: Faults,
 ): { minutes: number; minutesSpan: Span; from?: Moment; to?: Moment } | undefined {
   const { from, to, hours } = typed;
+  // A time that was typed and could not be read has its own fault already.
+  const unread = (["from", "to", "hours"] as const).filter(
+    (key) => typed.node.entries.has(key) && !typed[key],
+  );
+  if (unread.length > 0) return undefined;
   if (!from && !to) {
     if (hours) return { minutes: hours.minutes, minutesSpan: hours.node.span };
     return faults.add("missing-key", typed.kind.span, {

@@ -58,7 +58,9 @@ export function yamlTree(stretch: YamlStretch, faults: Faults): MapNode | undefi
   if (document.contents === null) {
     return { kind: "map", entries: new Map(), span: emptyAt, source: "" };
   }
-  const tree = convert(document.contents, { spanOf, text, faults });
+  // The text as it stands in the file, without the quotes put in above.
+  const typed = (from: number, to: number) => source.text.slice(original(from), original(to));
+  const tree = convert(document.contents, { spanOf, typed, faults });
   if (faults.found.length > before || tree === undefined) return undefined;
   if (tree.kind !== "map") {
     return faults.add("wrong-shape", tree.span, {
@@ -143,15 +145,15 @@ function quoteListsWithUnits(raw: string): { text: string; insertions: number[] 
 
 interface Conversion {
   readonly spanOf: (from: number, to: number) => Span;
-  readonly text: string;
+  readonly typed: (from: number, to: number) => string;
   readonly faults: Faults;
 }
 
 function convert(node: Node, conversion: Conversion): TypedNode | undefined {
-  const { spanOf, text, faults } = conversion;
+  const { spanOf, typed, faults } = conversion;
   const [from, to] = node.range ?? [0, 0, 0];
   const span = spanOf(from, to);
-  const source = text.slice(from, to);
+  const source = typed(from, to);
   if (isAlias(node) || ("anchor" in node && node.anchor) || node.tag) {
     return faults.add("alias-or-anchor", span, {
       message: `\`${source.split(/\s/, 1)[0] ?? source}\` is not used here: anchors, aliases and tags are refused`,
@@ -225,24 +227,40 @@ function addYamlFault(
     });
     return;
   }
-  faults.add("not-yaml", span, { ...yamlWords(error, text, span), notes: [] });
+  // What was opened and not closed is noticed lines later; the fault is where it was opened.
+  const opened = openedBefore(text, from);
+  const place = opened === undefined ? span : spanOf(opened, opened + 1);
+  faults.add("not-yaml", place, yamlWords(error, place.text));
 }
 
-// The mistakes that evenings are made of, each recognised by what stands on the line.
-function yamlWords(
-  error: YAMLError,
-  text: string,
-  span: Span,
-): { message: string; help: string[] } {
-  const line = span.text;
-  const value = /^\s*(?:- )?[\w-]+:\s+(.*)$/.exec(line)?.[1] ?? "";
-  if (error.code === "TAB_AS_INDENT" || /^ *\t/.test(line)) {
+// Where the line begins its value that holds the last unclosed quote or bracket before a place.
+function openedBefore(text: string, place: number): number | undefined {
+  const lines = text.slice(0, place).split("\n");
+  let end = place;
+  for (const line of lines.reverse()) {
+    const start = end - line.length;
+    const rest = text.slice(start).split("\n", 1)[0] ?? "";
+    const value = /^\s*(?:- )?[\w-]+:\s+(["'][^"']*|[[{].*|.*\s#\d.*)$/.exec(rest)?.[1];
+    if (value !== undefined) {
+      const left = /^["']/.test(value) || bracketsOpen(value) > 0 || /\s#\d/.test(value);
+      return left ? start + rest.length - value.length : undefined;
+    }
+    end = start - 1;
+  }
+  return undefined;
+}
+
+// The mistakes that evenings are made of, each recognised by what stands on the line where the
+// parser gave up, or, for what was left open, on the line where it was opened.
+function yamlWords(error: YAMLError, openLine: string): { message: string; help: string[] } {
+  const value = /^\s*(?:- )?[\w-]+:\s+(.*)$/.exec(openLine)?.[1] ?? "";
+  if (error.code === "TAB_AS_INDENT" || /^ *\t/.test(openLine)) {
     return {
       message: "a tab is used to indent",
       help: ["indent with spaces, two for each level"],
     };
   }
-  if (/(^|\s)#\d/.test(line)) {
+  if (/(^|\s)#\d/.test(openLine)) {
     return {
       message: "after a space, `#` begins a comment, and the rest of the line is lost",
       help: ["write a drill as `No. 30`, or put the whole value in quotes"],
@@ -254,13 +272,7 @@ function yamlWords(
       help: [`put it in quotes: \`"${value}"\``],
     };
   }
-  if (error.code === "BLOCK_AS_IMPLICIT_KEY" || /:\s/.test(value.replace(/^["'{[].*/, ""))) {
-    return {
-      message: "a colon inside the text is taken for a second key",
-      help: [`put the text in quotes: \`"${value}"\``],
-    };
-  }
-  if (error.code === "MISSING_CHAR" && /^["']/.test(value)) {
+  if (/^["'][^"']*$/.test(value)) {
     return {
       message: "a quotation mark is opened and not closed",
       help: [
@@ -269,7 +281,13 @@ function yamlWords(
       ],
     };
   }
-  if (/[[{]/.test(line) && bracketsOpen(text) > 0) {
+  if (error.code === "BLOCK_AS_IMPLICIT_KEY" || /:\s/.test(value.replace(/^["'{[].*/, ""))) {
+    return {
+      message: "a colon inside the text is taken for a second key",
+      help: [`put the text in quotes: \`"${value}"\``],
+    };
+  }
+  if (bracketsOpen(openLine) > 0) {
     return {
       message: "a bracket is opened and not closed",
       help: ["close `{` with `}` and `[` with `]`"],
@@ -281,9 +299,9 @@ function yamlWords(
   };
 }
 
-function bracketsOpen(text: string): number {
-  const opened = text.match(/[[{]/g)?.length ?? 0;
-  const closed = text.match(/[\]}]/g)?.length ?? 0;
+function bracketsOpen(line: string): number {
+  const opened = line.match(/[[{]/g)?.length ?? 0;
+  const closed = line.match(/[\]}]/g)?.length ?? 0;
   return opened - closed;
 }
 
