@@ -24,8 +24,9 @@ export async function indexSite(folder: string): Promise<{ pages: number }> {
   const pagefind = await import("pagefind");
   try {
     const { index, errors } = await pagefind.createIndex({
-      // Part numbers, fractions and decimals are words here: AN470AD4-5, 3/32, .125, #30.
-      includeCharacters: "#./-",
+      // Keeps 3/32 apart from 3/16 and 32, and .125 from 125. Without `#`, a search for #30 finds
+      // the No. 30 drill; part numbers such as AN470AD4-5 are found whole and by their parts.
+      includeCharacters: "/.",
       keepIndexUrl: false,
     });
     if (index === undefined) throw new Error(`search index: ${errors.join("; ")}`);
