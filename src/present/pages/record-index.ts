@@ -9,7 +9,9 @@ import type {
 } from "../../compute/analysis.ts";
 import { grouped } from "../../compute/grouped.ts";
 import type { Amendment } from "../../model/amendment.ts";
-import type { CalendarDate } from "../../model/calendar.ts";
+import type { Assembly } from "../../model/assembly.ts";
+import type { CalendarDate, CalendarMonth, Minutes } from "../../model/calendar.ts";
+import { monthOf } from "../../model/calendar.ts";
 import type { Day } from "../../model/day.ts";
 import type { Diagnostic } from "../../model/diagnostic.ts";
 import type { Release } from "../../model/hold.ts";
@@ -49,6 +51,12 @@ export interface RecordIndex extends EditedAnalysis {
   /** All days, shown or not, so that a sheet has one number in every edition; from 1. */
   readonly sheetOf: ReadonlyMap<CalendarDate, number>;
   readonly shownDays: readonly Day[];
+  /** All days, shown or not, by month; months oldest first. */
+  readonly daysByMonth: ReadonlyMap<CalendarMonth, readonly Day[]>;
+  /** Minutes of building on the longest day; at least one hour, so that it can be divided by. */
+  readonly longestDay: Minutes;
+  /** Assemblies without a parent, in the order declared. */
+  readonly roots: readonly Assembly[];
   readonly neighbours: ReadonlyMap<CalendarDate, { readonly previous?: Day; readonly next?: Day }>;
   readonly linesByDate: ReadonlyMap<CalendarDate, readonly HoursLine[]>;
   readonly linesByAssembly: ReadonlyMap<string, readonly HoursLine[]>;
@@ -73,7 +81,7 @@ export interface RecordIndex extends EditedAnalysis {
   readonly inspectionsByStep: ReadonlyMap<string, readonly Inspection[]>;
   readonly photosByStep: ReadonlyMap<string, readonly Photo[]>;
   readonly photosByAssembly: ReadonlyMap<string, readonly Photo[]>;
-  readonly photosByMonth: ReadonlyMap<string, readonly Photo[]>;
+  readonly photosByMonth: ReadonlyMap<CalendarMonth, readonly Photo[]>;
   /** By the day they correct. */
   readonly amendmentsByDay: ReadonlyMap<CalendarDate, readonly Amendment[]>;
   readonly dateByFile: ReadonlyMap<string, CalendarDate>;
@@ -114,6 +122,12 @@ export function recordIndex(input: SiteInput): RecordIndex {
     addresses: addressesOf(build),
     sheetOf: new Map(build.days.map(({ date }, index) => [date, index + 1])),
     shownDays,
+    daysByMonth: grouped(build.days, ({ date }) => monthOf(date)),
+    longestDay: [...analysis.hours.byDate.values()].reduce(
+      (most, hours) => Math.max(most, hours.build),
+      60,
+    ),
+    roots: [...build.assemblies.values()].filter(({ parent }) => parent === undefined),
     neighbours: neighboursOf(shownDays),
     linesByDate: grouped(analysis.hours.lines, ({ date }) => date),
     linesByAssembly: grouped(analysis.hours.lines, ({ assembly }) => assembly),
@@ -148,7 +162,7 @@ export function recordIndex(input: SiteInput): RecordIndex {
     photosByAssembly: grouped(photos, ({ assembly, step }) =>
       step === undefined ? assembly : steps.get(step)?.assembly,
     ),
-    photosByMonth: grouped(photos, ({ date }) => date.slice(0, 7)),
+    photosByMonth: grouped(photos, ({ date }) => monthOf(date)),
     amendmentsByDay: grouped(
       build.days.flatMap((day) => day.amendments),
       ({ day }) => day,

@@ -1,7 +1,8 @@
 import type { JudgedReading, ReadingStanding } from "../../../compute/analysis.ts";
 import type { Assurance, Verdict } from "../../../compute/judge.ts";
-import { citationText } from "../../../model/citation.ts";
+import { authorityText, limitsText } from "../../../compute/limits-text.ts";
 import type { ToleranceRule } from "../../../model/tolerance.ts";
+import { formatSignificant } from "../../format/quantity.ts";
 import { anchorOf } from "../addresses.ts";
 import type { Links } from "../links.ts";
 import type { Link, Mention } from "../page.ts";
@@ -24,9 +25,9 @@ export interface ReadingView {
     readonly excess?: string;
   }[];
   readonly rule?: Link;
-  /** `at least 1.3 D = 0.122 in`. Empty without a rule. */
-  readonly limits: readonly string[];
-  /** Who says so, with the authority: `manual: Builder's manual (2025), sheet 5-2`. */
+  /** Exact, and as typed: `at least 0.1875 in (2 D)`. */
+  readonly limits?: string;
+  /** Who says so: `limit of the manual: Builder's manual (2025), sheet 5-2`. */
   readonly source?: string;
   readonly instrument?: string;
   readonly drag?: string;
@@ -71,8 +72,7 @@ export function readingView(record: RecordIndex, links: Links, judged: JudgedRea
       ...(verdict.kind === "within" ? {} : { excess: excessText(verdict) }),
     })),
     ...(reading.rule === undefined ? {} : { rule: links.rule(reading.rule) }),
-    limits: rule ? limitTexts(rule, judged) : [],
-    ...(rule ? { source: sourceText(rule) } : {}),
+    ...(rule ? { limits: limitsText(judged.limits, rule), source: authorityText(rule) } : {}),
     ...(instrument
       ? {
           instrument: `${instrument.title}${
@@ -97,25 +97,8 @@ export function readingView(record: RecordIndex, links: Links, judged: JudgedRea
   };
 }
 
-/** The authority and the source of a rule in one line. */
-export function sourceText({ authority, citation }: ToleranceRule): string {
-  return `${authority}: ${citationText(citation)}`;
-}
-
-function limitTexts(rule: ToleranceRule, { limits }: JudgedReading): string[] {
-  const side = (word: string, typed: string | undefined, limit: { typed: string } | undefined) => {
-    if (!limit) return [];
-    const same = typed === undefined || typed === limit.typed;
-    return [`${word} ${same ? limit.typed : `${typed} = ${limit.typed}`}`];
-  };
-  return [
-    ...side("at least", rule.lower?.typed, limits.lower),
-    ...side("at most", rule.upper?.typed, limits.upper),
-  ];
-}
-
 function excessText(verdict: Exclude<Verdict, { kind: "within" }>): string {
-  return `${verdict.by.toString()} ${verdict.limit.unit.symbol} ${verdict.kind === "below" ? "under" : "over"}`;
+  return `${formatSignificant(verdict.by, 4)} ${verdict.limit.unit.symbol} ${verdict.kind === "below" ? "under" : "over"}`;
 }
 
 // The least favourable value speaks for the reading.

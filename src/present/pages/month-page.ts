@@ -1,0 +1,68 @@
+import type { CalendarMonth } from "../../model/calendar.ts";
+import { daysText, monthText } from "../format/dates.ts";
+import { hoursText } from "../format/hours.ts";
+import { rootOf } from "./addresses.ts";
+import { linksFrom } from "./links.ts";
+import type { Page } from "./page.ts";
+import type { RecordIndex } from "./record-index.ts";
+import { lengthOf } from "./views/month-ruler.ts";
+import { type TimelineRow, timelineRows } from "./views/timeline-row.ts";
+
+/** The days of one month on one dimension line. */
+export interface MonthPage extends Page<"month"> {
+  /** Oldest first. */
+  readonly rows: readonly TimelineRow[];
+  /** Hours of study and shop, which are not in the figure; absent when there are none. */
+  readonly apart?: string;
+}
+
+/** The page of one month that has at least one day. */
+export function monthPage(
+  record: RecordIndex,
+  month: CalendarMonth,
+  around: { readonly previous?: CalendarMonth; readonly next?: CalendarMonth },
+): MonthPage {
+  const url = record.addresses.month(month);
+  const root = rootOf(url);
+  const links = linksFrom(record, root);
+  const days = record.daysByMonth.get(month) ?? [];
+  const hours = record.analysis.hours.byMonth.get(month) ?? { build: 0, apart: 0 };
+  const title = monthText(month);
+  const name = title.slice(0, 3);
+  const turn = (to: CalendarMonth) => ({
+    text: monthText(to),
+    href: links.to(record.addresses.month(to)),
+  });
+  return {
+    kind: "month",
+    url,
+    root,
+    part: "days",
+    title,
+    description: `${daysText(days.length)} and ${hoursText(hours.build)} hours in ${title}.`,
+    over: [{ text: daysText(days.length) }],
+    dimension: {
+      from: `1 ${name}`,
+      to: `${lengthOf(month)} ${name}`,
+      figure: hoursText(hours.build),
+      says: "hours of building",
+    },
+    rows: timelineRows(record, links, days),
+    ...(hours.apart > 0 ? { apart: hoursText(hours.apart) } : {}),
+    block: {
+      title,
+      number: `sheets ${record.sheetOf.get(days[0]?.date ?? "") ?? 0} to ${
+        record.sheetOf.get(days.at(-1)?.date ?? "") ?? 0
+      } of ${record.sheetOf.size}`,
+      cells: [
+        { label: "days", value: String(days.length) },
+        { label: "hours this month", value: hoursText(hours.build) },
+        { label: "study and shop", value: hoursText(hours.apart) },
+      ],
+    },
+    turn: {
+      ...(around.previous === undefined ? {} : { previous: turn(around.previous) }),
+      ...(around.next === undefined ? {} : { next: turn(around.next) }),
+    },
+  };
+}

@@ -1,0 +1,159 @@
+import { ruleSets } from "../../model/published/rule-sets.ts";
+import { caution, type Edition, editionNote } from "../record/edition.ts";
+import { hrefTo, places } from "./addresses.ts";
+import { type AssembliesPage, assembliesPage } from "./assemblies-page.ts";
+import { type AssemblyPage, assemblyPage } from "./assembly-page.ts";
+import { type DayPage, dayPage } from "./day-page.ts";
+import { type HomePage, homePage } from "./home-page.ts";
+import { type HoursPage, hoursPage } from "./hours-page.ts";
+import { type LimitSetPage, type LimitsPage, limitSetPage, limitsPage } from "./limits-page.ts";
+import { type MonthPage, monthPage } from "./month-page.ts";
+import { type OpenItemsPage, openItemsPage } from "./open-items-page.ts";
+import type { Part } from "./page.ts";
+import {
+  type PhotographMonthPage,
+  type PhotographsPage,
+  photographMonthPage,
+  photographsPage,
+} from "./photographs-page.ts";
+import { type ReadingsPage, type RulePage, readingsPage, rulePage } from "./readings-page.ts";
+import { type RecordIndex, recordIndex, type SiteInput } from "./record-index.ts";
+import { type StepPage, stepPage } from "./step-page.ts";
+import {
+  type AboutPage,
+  aboutPage,
+  type NotFoundPage,
+  notFoundPage,
+  type RecordPage,
+  recordPage,
+  type SearchPage,
+  searchPage,
+} from "./text-pages.ts";
+
+/** What stands around every page. */
+export interface Shell {
+  readonly title: string;
+  readonly designation: string;
+  readonly serial: string;
+  readonly edition: Edition;
+  /** Which edition this is and what it lacks. */
+  readonly editionNote: string;
+  readonly caution: string;
+  /** The index of sheets; `url` is from the site's root and names the file. */
+  readonly nav: readonly { readonly part: Part; readonly text: string; readonly url: string }[];
+  /** The pages about the record, for the foot. */
+  readonly foot: readonly { readonly text: string; readonly url: string }[];
+  /** Where the site stands, with its closing slash; absent while unknown. */
+  readonly address?: string;
+}
+
+/** Pages by kind, each list in the order they are turned. */
+export interface SitePages {
+  readonly home: readonly HomePage[];
+  readonly month: readonly MonthPage[];
+  readonly day: readonly DayPage[];
+  readonly assemblies: readonly AssembliesPage[];
+  readonly assembly: readonly AssemblyPage[];
+  readonly step: readonly StepPage[];
+  readonly hours: readonly HoursPage[];
+  readonly readings: readonly ReadingsPage[];
+  readonly rule: readonly RulePage[];
+  readonly open: readonly OpenItemsPage[];
+  readonly photographs: readonly PhotographsPage[];
+  readonly photographMonth: readonly PhotographMonthPage[];
+  readonly limits: readonly LimitsPage[];
+  readonly limitSet: readonly LimitSetPage[];
+  readonly search: readonly SearchPage[];
+  readonly record: readonly RecordPage[];
+  readonly about: readonly AboutPage[];
+  readonly notFound: readonly NotFoundPage[];
+}
+
+/** A whole site as values: every page finished, nothing left to be looked up. */
+export interface Site {
+  readonly shell: Shell;
+  readonly pages: SitePages;
+}
+
+/**
+ * The pages of a site, for one edition. Nothing private is in those of the public one; hours
+ * are in its totals all the same.
+ *
+ * @param input `diagnostics` are the findings of reading and of the checks together.
+ */
+export function sitePages(input: SiteInput): Site {
+  const record = recordIndex(input);
+  const { build } = record.analysis;
+  const months = [...record.daysByMonth.keys()];
+  const photoMonths = [...record.photosByMonth.keys()];
+  return {
+    shell: shellOf(record),
+    pages: {
+      home: [homePage(record)],
+      month: months.map((month, index) => monthPage(record, month, around(months, index))),
+      day: record.shownDays.map((day) => dayPage(record, day)),
+      assemblies: [assembliesPage(record)],
+      assembly: [...build.assemblies.values()].map((each) => assemblyPage(record, each)),
+      step: [...build.steps.values()].map((each) => stepPage(record, each)),
+      hours: [hoursPage(record)],
+      readings: [readingsPage(record)],
+      rule: [...build.rules.values()].map((rule) => rulePage(record, rule)),
+      open: [openItemsPage(record)],
+      photographs: [photographsPage(record)],
+      photographMonth: photoMonths.map((month, index) =>
+        photographMonthPage(record, month, around(photoMonths, index)),
+      ),
+      limits: [limitsPage(record)],
+      limitSet: [...ruleSets.values()].map((set) => limitSetPage(record, set)),
+      search: [searchPage(record)],
+      record: [recordPage(record)],
+      about: [aboutPage(record)],
+      notFound: [notFoundPage(record)],
+    },
+  };
+}
+
+const partNames: Record<Part, { readonly text: string; readonly place: keyof typeof places }> = {
+  days: { text: "Days", place: "home" },
+  assemblies: { text: "Assemblies", place: "assemblies" },
+  hours: { text: "Hours", place: "hours" },
+  readings: { text: "Readings", place: "readings" },
+  open: { text: "Open items", place: "open" },
+  photographs: { text: "Photographs", place: "photographs" },
+  limits: { text: "Limits", place: "limits" },
+  search: { text: "Search", place: "search" },
+};
+
+function shellOf(record: RecordIndex): Shell {
+  const { project } = record.analysis.build;
+  return {
+    title: project.title,
+    designation: project.designation,
+    serial: project.serial,
+    edition: record.edition,
+    editionNote: editionNote(record),
+    caution,
+    nav: (Object.keys(partNames) as Part[]).map((part) => ({
+      part,
+      text: partNames[part].text,
+      url: hrefTo("", places[partNames[part].place]),
+    })),
+    foot: [
+      { text: "How this record is kept", url: hrefTo("", places.record) },
+      { text: "About, and what this is not", url: hrefTo("", places.about) },
+    ],
+    ...(project.address === undefined ? {} : { address: project.address }),
+  };
+}
+
+function around<Item>(
+  items: readonly Item[],
+  index: number,
+): { readonly previous?: Item; readonly next?: Item } {
+  const previous = items[index - 1];
+  const next = items[index + 1];
+  return {
+    ...(previous === undefined ? {} : { previous }),
+    ...(next === undefined ? {} : { next }),
+  };
+}

@@ -1,0 +1,81 @@
+import type { Assembly } from "../../../model/assembly.ts";
+import { hoursText } from "../../format/hours.ts";
+import type { Links } from "../links.ts";
+import type { Link } from "../page.ts";
+import type { RecordIndex } from "../record-index.ts";
+import { type Percent, percent } from "./measurement-strip.ts";
+
+/** How far an assembly is, drawn by the density of its hatching. */
+export const assemblyStandings = ["not begun", "begun", "part closed", "closed"] as const;
+export type AssemblyStanding = (typeof assemblyStandings)[number];
+
+/** A node of the tree with its rolled-up hours. */
+export interface AssemblyRow {
+  readonly assembly: Link;
+  readonly standing: AssemblyStanding;
+  /** Steps closed of steps in all, everything below included: `3 of 8 steps closed`. */
+  readonly steps: string;
+  readonly hours: string;
+  /** Planned hours of all steps below that have some; absent when none has. */
+  readonly planned?: string;
+  /** Its hours as a part of the whole build's. */
+  readonly share: Percent;
+  readonly parts: readonly AssemblyRow[];
+}
+
+/**
+ * An assembly and everything below it.
+ * @param depth How many levels of parts to give; 0 gives none.
+ */
+export function assemblyRow(
+  record: RecordIndex,
+  links: Links,
+  assembly: Assembly,
+  depth = Number.POSITIVE_INFINITY,
+): AssemblyRow {
+  const { build, hours } = record.analysis;
+  const booked = hours.byAssemblyRolledUp.get(assembly.id)?.build ?? 0;
+  const { steps, closed, planned } = tallyOf(record, assembly);
+  return {
+    assembly: links.assembly(assembly.id),
+    standing: standingOf(booked, steps, closed),
+    steps: steps === 0 ? "no steps" : `${closed} of ${steps} steps closed`,
+    hours: hoursText(booked),
+    ...(planned > 0 ? { planned: hoursText(planned) } : {}),
+    share: percent((100 * booked) / Math.max(1, hours.total.build)),
+    parts:
+      depth === 0
+        ? []
+        : assembly.children.flatMap((id) => {
+            const child = build.assemblies.get(id);
+            return child ? [assemblyRow(record, links, child, depth - 1)] : [];
+          }),
+  };
+}
+
+/** Steps, closed steps and planned minutes of an assembly and everything below it. */
+export function tallyOf(
+  record: RecordIndex,
+  assembly: Assembly,
+): { readonly steps: number; readonly closed: number; readonly planned: number } {
+  const { build, steps: states } = record.analysis;
+  const last = build.project.stages.at(-1);
+  let steps = assembly.steps.length;
+  let closed = assembly.steps.filter((id) => states.get(id)?.stage === last).length;
+  let planned = assembly.steps.reduce((sum, id) => sum + (build.steps.get(id)?.planned ?? 0), 0);
+  for (const id of assembly.children) {
+    const child = build.assemblies.get(id);
+    if (!child) continue;
+    const below = tallyOf(record, child);
+    steps += below.steps;
+    closed += below.closed;
+    planned += below.planned;
+  }
+  return { steps, closed, planned };
+}
+
+function standingOf(booked: number, steps: number, closed: number): AssemblyStanding {
+  if (steps > 0 && closed === steps) return "closed";
+  if (closed > 0) return "part closed";
+  return booked > 0 ? "begun" : "not begun";
+}
