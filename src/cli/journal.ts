@@ -5,7 +5,7 @@ import { analyze } from "../compute/analyze.ts";
 import { type CalendarDate, isCalendarDate } from "../model/calendar.ts";
 import { byPlace, type Diagnostic } from "../model/diagnostic.ts";
 import { type JournalFolder, journalFolder } from "../read/files.ts";
-import { readBuild } from "../read/read-build.ts";
+import { readBuild, type UnwrittenEntry } from "../read/read-build.ts";
 import { dateIn } from "../read/zone-clock.ts";
 
 /** What every verb that reads a journal takes. */
@@ -59,14 +59,23 @@ export function asDate(text: string): CalendarDate {
  * everything; totals are then not compared, because what could not be read is missing from them.
  * @throws UsageProblem when there is no such folder.
  */
-export function openJournal({ journal, asOf }: JournalOptions, now = new Date()): Journal {
+export function openJournal(options: JournalOptions, now = new Date()): Journal {
+  return openWithEntry(options, undefined, now);
+}
+
+/** The same, as if an entry that is not on disk yet had been written already. */
+export function openWithEntry(
+  { journal, asOf }: JournalOptions,
+  draft: UnwrittenEntry | undefined,
+  now = new Date(),
+): Journal {
   const folder = journalFolder(journal);
   if (!folder) {
     throw new UsageProblem(`there is no folder \`${journal}\``, [
       "name the journal's folder: `--journal content`",
     ]);
   }
-  const { build, zone, diagnostics: read } = readBuild(folder);
+  const { build, zone, diagnostics: read } = readBuild(folder, draft);
   if (!build || !zone) return sorted(folder, read);
   const date = asOf ?? build.project.judgedOn ?? dateIn(zone.zone, now);
   const analysis = analyze(build, zone.asOf(date));

@@ -27,11 +27,20 @@ export interface ReadResult {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** An entry that is not on disk yet. */
+export interface UnwrittenEntry {
+  /** Below the journal's folder: `days/2026/2026-03-14.md`. */
+  readonly path: string;
+  readonly text: string;
+}
+
 /**
  * Reads a whole journal. Nothing that the builder typed throws: it becomes a diagnostic, and one
  * run reports all of them. Every file below `days` is read, or is listed in `build.omissions`.
+ *
+ * @param draft An entry to be read as if it had been written already.
  */
-export function readBuild(folder: JournalFolder): ReadResult {
+export function readBuild(folder: JournalFolder, draft?: UnwrittenEntry): ReadResult {
   const faults = new Faults();
   const register = (name: string) => readRegisterFile(folder, `${name}.yaml`, faults);
   const projectTree = register("project");
@@ -48,7 +57,7 @@ export function readBuild(folder: JournalFolder): ReadResult {
   );
   if (!project) return { diagnostics: [...faults.found].sort(byPlace) };
   const zone = new ZoneClock(project.zone);
-  const { days, omissions } = readDays(folder, { project, registers, zone }, faults);
+  const { days, omissions } = readDays(folder, draft, { project, registers, zone }, faults);
   return {
     build: { journal: folder.name, project, ...registers, days, omissions },
     zone,
@@ -85,13 +94,18 @@ interface Entry extends DatedTree {
   readonly file: string;
 }
 
-function readDays(folder: JournalFolder, context: Context, faults: Faults) {
+function readDays(
+  folder: JournalFolder,
+  draft: UnwrittenEntry | undefined,
+  context: Context,
+  faults: Faults,
+) {
   const omissions: Omission[] = [];
   const photoFiles = filesBelow(folder, "photos");
   for (const file of photoFiles) checkName(folder, file, faults);
   const photos = new PhotoFolder(photoFiles);
 
-  const entries = readEntries(folder, omissions, faults);
+  const entries = readEntries(folder, draft, omissions, faults);
   const { trees, amendments } = amend(entries, faults);
   const shape = dayShape(context.registers, context.project);
   const read: ReadDay[] = [];
@@ -117,10 +131,16 @@ function readDays(folder: JournalFolder, context: Context, faults: Faults) {
 }
 
 // Every entry under the date of its file name, by path.
-function readEntries(folder: JournalFolder, omissions: Omission[], faults: Faults): Entry[] {
+function readEntries(
+  folder: JournalFolder,
+  draft: UnwrittenEntry | undefined,
+  omissions: Omission[],
+  faults: Faults,
+): Entry[] {
   const entries: Entry[] = [];
   const seen = new Map<CalendarDate, string>();
-  for (const found of filesBelow(folder, "days")) {
+  const unwritten = draft ? [{ path: draft.path, absolute: "", text: draft.text }] : [];
+  for (const found of [...filesBelow(folder, "days"), ...unwritten]) {
     const file = `${folder.name}/${found.path}`;
     if (!checkName(folder, found, faults)) continue;
     const name = found.path.split("/").at(-1) ?? "";
@@ -128,7 +148,7 @@ function readEntries(folder: JournalFolder, omissions: Omission[], faults: Fault
       omissions.push({ file, why: "not an entry: its name does not end in `.md`" });
       continue;
     }
-    const source = new SourceFile(file, readText(found.absolute));
+    const source = new SourceFile(file, "text" in found ? found.text : readText(found.absolute));
     const date = name.slice(0, -3);
     if (!isCalendarDate(date)) {
       faults.add("not-a-date", source.span(0, 1), {

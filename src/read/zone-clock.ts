@@ -107,6 +107,11 @@ export function dateIn(zone: string, now: Date): CalendarDate {
   return DateTime.fromJSDate(now, { zone }).toFormat("yyyy-MM-dd");
 }
 
+/** The wall clock in a zone as `YYYY-MM-DD HH:MM`. `now` comes from the caller. */
+export function clockIn(zone: string, now: Date): string {
+  return DateTime.fromJSDate(now, { zone }).toFormat("yyyy-MM-dd HH:mm");
+}
+
 function momentOf(at: DateTime): Moment {
   return {
     epochMinutes: Math.floor(at.toMillis() / 60_000),

@@ -1,0 +1,111 @@
+import { basename, join, resolve } from "node:path";
+import type { Analysis } from "../compute/analysis.ts";
+import { photosOf } from "../model/build.ts";
+import type { Diagnostic } from "../model/diagnostic.ts";
+import { feedOf } from "../present/feeds/feed-of.ts";
+import { sitePages } from "../present/pages/site.ts";
+import { renderSite } from "../write/eleventy/render-site.ts";
+import { writeFeeds } from "../write/feeds.ts";
+import { withLock } from "../write/lock.ts";
+import { checkOutput, type OutputReport } from "../write/output-checks.ts";
+import { preparePictures } from "../write/photos/prepare-pictures.ts";
+import { indexSite } from "../write/search-index.ts";
+import { writeSiteFiles } from "../write/site-files.ts";
+import { swapInSite } from "../write/site-swap.ts";
+import type { Journal } from "./journal.ts";
+
+/** Who the site is for. */
+export type Edition = "public" | "private";
+
+export interface SiteOptions {
+  /** Holds `site`; made when absent. */
+  readonly outFolder: string;
+  readonly edition: Edition;
+  /** Where the site will stand, when that is not the project's `address`. */
+  readonly base?: string;
+  readonly progress: (text: string) => void;
+  readonly note: (text: string) => void;
+  readonly signal?: AbortSignal;
+}
+
+export interface BuiltSite {
+  readonly folder: string;
+  readonly pages: number;
+  readonly pictures: number;
+  readonly encoded: number;
+  readonly bytes: number;
+  /** Photographs that could not be published. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** The output is not fit to be seen; the last good site stays. A fault of the program. */
+export class UnfitSite extends Error {
+  override readonly name = "UnfitSite";
+}
+
+/** `out/NAME`, NAME being the journal folder's name. */
+export function outFolderOf(journal: Journal, out: string): string {
+  return join(resolve(out), basename(journal.folder.absolute));
+}
+
+/**
+ * Builds the site of a journal that has no errors, beside the present one, and swaps it in once
+ * it is whole and has passed the checks of the output.
+ * @throws MachineProblem for disk, permission or lock; `UnfitSite` when a check of the output
+ *   fails.
+ */
+export async function buildSite(
+  journal: Journal,
+  analysis: Analysis,
+  options: SiteOptions,
+): Promise<BuiltSite> {
+  const { outFolder, note } = options;
+  const folder = join(outFolder, "site");
+  const lock = join(outFolder, ".witness-lock");
+  return withLock(lock, () => swapInSite(folder, fill(journal, analysis, options), { note }), note);
+}
+
+function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
+  const { edition, base, progress, signal } = options;
+  return async (next: string): Promise<BuiltSite> => {
+    const shown = photosOf(analysis.build).filter(
+      (photo) => edition === "private" || !photo.private,
+    );
+    const { pictures, diagnostics, encoded } = await preparePictures({
+      photos: shown,
+      photosFolder: join(journal.folder.absolute, "photos"),
+      cacheFolder: resolve(".witness-cache", "photos"),
+      outputFolder: next,
+      progress: (done, total, label) => progress(`photographs ${done} of ${total}: ${label}`),
+      ...(signal ? { signal } : {}),
+    });
+    signal?.throwIfAborted();
+    progress("pages");
+    const findings = [...journal.findings, ...diagnostics];
+    const input = { analysis, diagnostics: findings, pictures, edition };
+    const site = sitePages(base === undefined ? input : { ...input, base });
+    await renderSite(site, next);
+    await writeFeeds(next, feedOf(site));
+    await writeSiteFiles(next, site);
+    signal?.throwIfAborted();
+    progress("search index");
+    const { pages } = await indexSite(next);
+    progress("checks of the output");
+    const report = await checkOutput(next);
+    refuseUnfit(report);
+    return {
+      folder: join(options.outFolder, "site"),
+      pages,
+      pictures: pictures.size,
+      encoded,
+      bytes: report.bytes,
+      diagnostics,
+    };
+  };
+}
+
+function refuseUnfit({ problems }: OutputReport): void {
+  if (problems.length === 0) return;
+  const lines = problems.map(({ file, message }) => `  ${file}: ${message}`);
+  throw new UnfitSite(`the site is not fit to be published:\n${lines.join("\n")}`);
+}
