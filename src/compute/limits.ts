@@ -91,20 +91,6 @@ export function boundValue(expression: Expression, sizes: Sizes): BoundValue {
   }
 }
 
-/**
- * What one side of a limit measures, for a test while reading.
- * @returns The dimension, or why there is none.
- */
-export function boundDimension(
-  expression: Expression,
-  sizes: Sizes,
-):
-  | { readonly ok: true; readonly dimension: Dimension }
-  | { readonly ok: false; readonly fault: BoundFault } {
-  const value = boundValue(expression, sizes);
-  return value.ok ? { ok: true, dimension: value.quantity.unit.dimension } : value;
-}
-
 function endOf(
   bound: Bound | undefined,
   sizes: Sizes,

@@ -1,16 +1,18 @@
 import type { Diagnostic } from "../../model/diagnostic.ts";
 import { placeText } from "../../model/diagnostic.ts";
 import type { Ledgers } from "../check.ts";
+import { grouped } from "../grouped.ts";
 
 /** Reports each deviation about which nothing has been decided. */
 export function* deviationWithoutDisposition({
   deviations,
   readings,
 }: Ledgers): Generator<Diagnostic> {
+  const byDeviation = grouped(readings, ({ reading }) => reading.deviation);
   for (const { deviation, open } of deviations) {
     if (!open) continue;
     const { id, drawing, span } = deviation;
-    const relying = readings.filter(({ reading }) => reading.deviation === id);
+    const relying = byDeviation.get(id) ?? [];
     yield {
       code: "deviation-without-disposition",
       severity: "finding",

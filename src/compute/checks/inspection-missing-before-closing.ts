@@ -1,9 +1,11 @@
 import { inspectionsOf, sessionsOf } from "../../model/build.ts";
+import { addDays, type CalendarDate } from "../../model/calendar.ts";
 import type { Diagnostic } from "../../model/diagnostic.ts";
 import { placeText } from "../../model/diagnostic.ts";
 import type { Inspection } from "../../model/inspection.ts";
 import type { Session } from "../../model/session.ts";
 import type { Ledgers } from "../check.ts";
+import { countBefore } from "../count-before.ts";
 import { grouped } from "../grouped.ts";
 import { closedStage } from "../ledgers/steps.ts";
 
@@ -17,25 +19,19 @@ export function* inspectionMissingBeforeClosing({ build }: Ledgers): Generator<D
   const sessions = grouped(sessionsOf(build), ({ step }) => step);
   const inspections = grouped(inspectionsOf(build), ({ step }) => step);
   for (const { id, looks } of build.steps.values()) {
+    const byLook = grouped(inspections.get(id) ?? [], ({ look }) => look);
     for (const closing of closings(sessions.get(id) ?? [])) {
-      const ofStep = inspections.get(id) ?? [];
-      const missing = looks.filter((look) => {
-        const newest = ofStep.findLast((each) => each.look === look && each.date <= closing.date);
-        return newest?.result !== "clear";
-      });
+      const missing = looks
+        .map((look) => ({ look, ofLook: byLook.get(look) ?? [] }))
+        .filter(({ ofLook }) => newestBy(ofLook, closing.date)?.result !== "clear");
       if (missing.length === 0) continue;
       yield {
         code: "inspection-missing-before-closing",
         severity: "finding",
         span: closing.stageSpan ?? closing.span,
-        message: `\`${id}\` was closed on ${closing.date} without a clear inspection of ${missing.map((look) => `\`${look}\``).join(" and ")}`,
+        message: `\`${id}\` was closed on ${closing.date} without a clear inspection of ${missing.map(({ look }) => `\`${look}\``).join(" and ")}`,
         label: "closed too early",
-        notes: missing.flatMap((look) =>
-          lookNotes(
-            ofStep.filter((each) => each.look === look),
-            closing,
-          ),
-        ),
+        notes: missing.flatMap(({ ofLook }) => lookNotes(ofLook, closing.date)),
         help: [
           "if somebody looked before it was closed, add that inspection to the entry of that day",
           "otherwise open the step again, have it looked at, and book the work as `rework`",
@@ -54,18 +50,22 @@ function closings(sessions: readonly Session[]): Session[] {
   );
 }
 
-function lookNotes(inspections: readonly Inspection[], closing: Session): string[] {
-  const before = inspections.findLast(({ date }) => date <= closing.date);
-  const after = inspections.find(({ date, result }) => date > closing.date && result === "clear");
+function newestBy(inspections: readonly Inspection[], date: CalendarDate): Inspection | undefined {
+  return inspections[countBefore(inspections, addDays(date, 1)) - 1];
+}
+
+function lookNotes(inspections: readonly Inspection[], closed: CalendarDate): string[] {
+  const newest = newestBy(inspections, closed);
+  const later = inspections.find(({ date, result }) => date > closed && result === "clear");
   return [
-    ...(before
+    ...(newest
       ? [
-          `the newest inspection of \`${before.look}\` by then, on ${before.date}, held it: ${placeText(before.span)}`,
+          `the newest inspection of \`${newest.look}\` by then, on ${newest.date}, held it: ${placeText(newest.span)}`,
         ]
       : []),
-    ...(after
+    ...(later
       ? [
-          `a later inspection of \`${after.look}\`, on ${after.date}, was clear: ${placeText(after.span)}`,
+          `a later inspection of \`${later.look}\`, on ${later.date}, was clear: ${placeText(later.span)}`,
         ]
       : []),
   ];

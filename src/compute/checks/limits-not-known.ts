@@ -1,4 +1,3 @@
-import { readingsOf } from "../../model/build.ts";
 import type { Diagnostic, Span } from "../../model/diagnostic.ts";
 import { placeText } from "../../model/diagnostic.ts";
 import { asTyped } from "../../model/quantity.ts";
@@ -12,7 +11,7 @@ const noSizes: Sizes = new Map();
  * Reports each rule whose lower limit lies above its upper one, and each reading whose limits
  * cannot be worked out with its sizes and drag: nothing could be judged by them.
  */
-export function* limitsNotKnown({ build }: Ledgers): Generator<Diagnostic> {
+export function* limitsNotKnown({ build, readings }: Ledgers): Generator<Diagnostic> {
   const crossed = new Set<string>();
   for (const rule of build.rules.values()) {
     const result = limitsOf(rule, noSizes);
@@ -23,15 +22,15 @@ export function* limitsNotKnown({ build }: Ledgers): Generator<Diagnostic> {
       help: ["correct the limits: `at-least` is the lower one, `at-most` the upper one"],
     };
   }
-  for (const { rule: id, sizes, drag, span, private: hidden } of readingsOf(build)) {
-    const rule = id === undefined ? undefined : build.rules.get(id);
-    if (!rule || crossed.has(rule.id)) continue;
+  for (const { reading, rule, verdict } of readings) {
+    if (!rule || verdict || crossed.has(rule.id)) continue;
+    const { sizes, drag, span } = reading;
     const result = limitsOf(rule, sizes, drag);
     if (result.ok || isReported(rule, sizes)) continue;
     yield {
       ...diagnostic(rule, span, result.fault),
       help: ["correct `sizes` or `drag` of this reading, or name the rule that was meant"],
-      ...(hidden ? { private: true } : {}),
+      ...(reading.private ? { private: true } : {}),
     };
   }
 }

@@ -5,6 +5,7 @@ import { addDays } from "../../model/calendar.ts";
 import type { Cure } from "../../model/cure.ts";
 import type { Session, WorkKind } from "../../model/session.ts";
 import type { CureState } from "../analysis.ts";
+import { countBefore } from "../count-before.ts";
 import { grouped } from "../grouped.ts";
 
 /** Kinds of work that do not load a joint. */
@@ -38,17 +39,6 @@ function sessionsAround(cure: Cure, sessions: readonly Session[]): readonly Sess
   const first = addDays(cure.mixed.local.slice(0, 10), -1);
   const last = cure.ready.local.slice(0, 10);
   return sessions.slice(countBefore(sessions, first), countBefore(sessions, addDays(last, 1)));
-}
-
-function countBefore(sessions: readonly Session[], date: string): number {
-  let low = 0;
-  let high = sessions.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((sessions[middle]?.date ?? date) < date) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }
 
 function beginsDuring(session: Session, { mixed, closed, ready }: Cure): boolean {

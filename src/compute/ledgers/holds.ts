@@ -2,6 +2,7 @@ import type { Build } from "../../model/build.ts";
 import { holdsOf, releasesOf } from "../../model/build.ts";
 import type { Hold, Release } from "../../model/hold.ts";
 import type { HoldState } from "../analysis.ts";
+import { countBefore } from "../count-before.ts";
 import { grouped } from "../grouped.ts";
 
 /**
@@ -24,5 +25,5 @@ export function holdsLedger(build: Build): HoldState[] {
 }
 
 function firstFor(hold: Hold, releases: readonly Release[] = []): Release | undefined {
-  return releases.find(({ date }) => date >= hold.date);
+  return releases[countBefore(releases, hold.date)];
 }
