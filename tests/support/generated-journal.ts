@@ -1,0 +1,54 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { addDays } from "../../src/model/calendar.ts";
+import { smallRegisters } from "./temporary-journal.ts";
+
+const words =
+  "the rib went on the spar after a long look at the sheet and two trial fits with clecos in every third hole then the drill came out and the chips went everywhere as they do on a cold evening when the light is low and the radio is off".split(
+    " ",
+  );
+
+/**
+ * Writes a journal of many days without photographs: two sessions and two readings a day, and
+ * some 150 words of prose with a list, a heading and a table now and then. The same every time.
+ */
+export function writeGeneratedJournal(folder: string, days: number): void {
+  const put = (name: string, text: string) => {
+    mkdirSync(dirname(join(folder, name)), { recursive: true });
+    writeFileSync(join(folder, name), text);
+  };
+  for (const [name, text] of Object.entries(smallRegisters)) {
+    put(name, text.replace("begun: 2026-01-01", "begun: 2018-01-01"));
+  }
+  for (let index = 0; index < days; index++) {
+    const date = addDays("2018-01-01", index);
+    put(`days/${date.slice(0, 4)}/${date}.md`, dayText(date, index));
+  }
+}
+
+function dayText(date: string, index: number): string {
+  const edge = (0.25 + (index % 9) / 1000).toFixed(3);
+  return `---
+date: ${date}
+title: Day ${index + 1} at the bench
+sessions:
+  - { assembly: spar, step: W-1, who: [ada], from: "18:${10 + (index % 40)}", to: "20:15", kind: fabricate, stage: drilled }
+  - { assembly: tail, who: [ada, jon], hours: "1:${10 + (index % 50)}", kind: assemble }
+readings:
+  - { step: W-1, what: edge distance, at: row ${index % 12}, rule: edge, with: caliper, value: ${edge} in }
+  - { step: W-1, what: edge distance, at: row ${(index + 5) % 12}, rule: edge, with: caliper, value: 0.2${50 + (index % 40)} in }
+next: [the other row]
+---
+${paragraph(index, 60)}
+
+${index % 5 === 0 ? "## What came of it\n\n" : ""}- ${paragraph(index + 3, 12)}
+- ${paragraph(index + 11, 12)}
+
+${index % 7 === 0 ? "| row | holes |\n|---|---|\n| A | 12 |\n| B | 14 |\n\n" : ""}${paragraph(index + 7, 60)}
+`;
+}
+
+function paragraph(seed: number, length: number): string {
+  const text = Array.from({ length }, (_, at) => words[(seed * 7 + at * 3) % words.length]);
+  return `${text.join(" ")}.`;
+}
