@@ -77,7 +77,9 @@ class ExpressionReader {
     while (term.ok && this.#take(/[/÷]/uy)) {
       this.#skipBlanks();
       const start = this.#at;
-      const divisor = amountAt(this.#text, start);
+      // A further stroke divides again: W / 4 / 2 is an eighth of W, not W / (4/2).
+      const stroke = this.#text.indexOf("/", start);
+      const divisor = amountAt(stroke < 0 ? this.#text : this.#text.slice(0, stroke), start);
       if (!divisor) return this.#expected("a number to divide by");
       if (!divisor.ok) return divisor;
       this.#at = divisor.end;

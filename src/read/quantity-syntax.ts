@@ -59,7 +59,12 @@ export function parseQuantities(text: string): ParsedQuantities {
 
   const items = listItems(inside, begin);
   const empty = items.find(({ typed }) => !typed);
-  if (empty) return syntaxFault("a number with its unit", empty.offset, 1);
+  if (empty)
+    return syntaxFault(
+      "a number with its unit",
+      Math.max(0, Math.min(empty.offset, text.length - 1)),
+      1,
+    );
 
   let shared: { readonly unit: Unit; readonly typed: string } | undefined;
   if (behind.trim()) {

@@ -3,7 +3,8 @@
 // quotations by others is marked `secondary` where it stands.
 
 import type { Citation, SourceStatus } from "../citation.ts";
-import { fixedBound, multipleBound, type RuleSet, ruleSet } from "../rule-set.ts";
+import type { Quantity } from "../quantity.ts";
+import { fixedBound, inUnit, multipleBound, type RuleSet, ruleSet } from "../rule-set.ts";
 
 const circular = (place: string, status: SourceStatus): Citation => ({
   document: "AC 43.13-1B",
@@ -77,7 +78,7 @@ const torque = ruleSet({
   ],
   addsDrag: true,
   advice: [
-    "if the wrench reading includes friction drag, record the drag beside it as `drag:`; it is added to both ends (par. 7-40d)",
+    "the table is without friction drag: what is recorded as `drag:` is added to both ends (par. 7-40d)",
     "use the table only when the manufacturer gives no specific torque (par. 7-40i)",
     "the table is for oil-free cadmium-plated threads, and for bolts loaded mainly in shear",
   ],
@@ -99,10 +100,20 @@ const torque = ruleSet({
   },
 });
 
+/**
+ * Maximum allowable tightening torque of table 7-1, before drag is added.
+ * @param nut `tension` or `shear`.
+ * @returns `undefined` for a thread that the table does not list.
+ */
+export function mostTorque(thread: string, nut: "tension" | "shear"): Quantity | undefined {
+  const row = torques.get(thread);
+  return row && inUnit(nut === "tension" ? row[3] : row[4], "lbf·in");
+}
+
 // Table 4-6, recommended radii for 90-degree bends in aluminium alloys, as multiples of the
 // sheet thickness. In the copy three labels stood apart from their rows (6061-0, 7075-0,
 // 7075-T6); they were put back by the usual order of the table.
-const bendThicknesses = ["0.016", "0.032", "0.064", "0.128", "0.182", "0.258"] as const;
+const bendThicknesses: readonly string[] = ["0.016", "0.032", "0.064", "0.128", "0.182", "0.258"];
 
 // biome-ignore format: laid out as the table is printed
 const bendRows: Readonly<Record<string, readonly string[]>> = {
@@ -147,7 +158,7 @@ const bendRadius = ruleSet({
     "2024-T3 takes appreciably smaller radii right after quenching (table 4-6, footnote)",
   ],
   row: ({ choice }) => {
-    const column = bendThicknesses.findIndex((thickness) => thickness === choice("column"));
+    const column = bendThicknesses.indexOf(choice("column"));
     const range = bendRows[choice("alloy")]?.[column];
     if (range === undefined) throw new RangeError("the table has every column for every alloy");
     const [low = "0", high = low] = range.split("-");
