@@ -60,7 +60,7 @@ export function readDay(
   }
   const day: Day = {
     date,
-    ...given({ written }),
+    ...given({ written, writtenSpan: typed.written?.clock.node.span }),
     late: written ? Math.max(0, daysBetween(date, written.local.slice(0, 10))) : 0,
     title: typed.title?.text ?? "",
     place: typed.place?.text ?? project.place,
