@@ -1,0 +1,132 @@
+import { createHash } from "node:crypto";
+import path from "node:path";
+import type { Analysis } from "../../compute/analysis.ts";
+import type { Diagnostic } from "../../model/diagnostic.ts";
+import type { EditedAnalysis, Edition } from "../../present/record/edition.ts";
+import { hoursLogbookRecord, hoursSchemaFile } from "../../present/record/hours-record.ts";
+import { hoursSchema } from "../../present/record/hours-schema.ts";
+import { journalRecord, recordSchemaFile } from "../../present/record/journal-record.ts";
+import { privateEdition, publicEdition } from "../../present/record/public-edition.ts";
+import { recordSchema } from "../../present/record/record-schema.ts";
+import { allTables } from "../../present/tables/all-tables.ts";
+import { writeFileWhole } from "../output.ts";
+import { csvText } from "./csv-text.ts";
+import { logbookPdf } from "./logbook-pdf.ts";
+import type { Paper } from "./paper/sheet-format.ts";
+import { type ListedFile, readMeText } from "./read-me.ts";
+
+/** How to export. */
+export interface ExportOptions {
+  /** Where the files go; made when it is not there. Files of other names are left alone. */
+  readonly folder: string;
+  readonly edition: Edition;
+  readonly paper: Paper;
+  readonly programVersion: string;
+  /** Called with a file's name before it is made. */
+  readonly progress?: (file: string) => void;
+}
+
+/** A file that was written. */
+export interface WrittenFile {
+  /** In the folder that was asked for. */
+  readonly path: string;
+  readonly bytes: number;
+  /** What it is, in a few words. */
+  readonly what: string;
+}
+
+/**
+ * Writes the record in every form: CSV tables, JSON with its schemas, the paper logbook, and a
+ * text that lists them. The same analysis gives the same bytes. Each file is written whole or
+ * not at all; the list comes last.
+ *
+ * @param diagnostics Everything that reading and checking found, in order of place.
+ * @throws MachineProblem when the system refuses to write.
+ */
+export async function writeExports(
+  analysis: Analysis,
+  diagnostics: readonly Diagnostic[],
+  options: ExportOptions,
+): Promise<{ readonly files: readonly WrittenFile[] }> {
+  const edited =
+    options.edition === "public"
+      ? publicEdition(analysis, diagnostics)
+      : privateEdition(analysis, diagnostics);
+  const listed: ListedFile[] = [];
+  const written: WrittenFile[] = [];
+  for await (const { name, what, data } of exportedFiles(edited, options)) {
+    listed.push({ name, bytes: data.byteLength, sha256: digestOf(data), what });
+    written.push(await save(options.folder, name, what, data));
+  }
+  options.progress?.("read-me.txt");
+  const readMe = bytesOf(readMeText(edited, listed, options.programVersion));
+  written.push(await save(options.folder, "read-me.txt", "what the files are", readMe));
+  return { files: written };
+}
+
+interface MadeFile {
+  readonly name: string;
+  readonly what: string;
+  readonly data: Uint8Array;
+}
+
+/** The files one after the other, so that only one is in memory. */
+async function* exportedFiles(
+  edited: EditedAnalysis,
+  { paper, programVersion, progress }: ExportOptions,
+): AsyncGenerator<MadeFile> {
+  progress?.("record.json");
+  const record = bytesOf(jsonText(journalRecord(edited, programVersion)));
+  const recordDigest = digestOf(record);
+  progress?.("hours-logbook.pdf");
+  yield {
+    name: "hours-logbook.pdf",
+    what: `Hours logbook to be printed on ${paper}, with the digest of record.json on its title sheet.`,
+    data: await logbookPdf(edited, { paper, programVersion, recordDigest }),
+  };
+  for (const table of allTables) {
+    const name = `${table.name}.csv`;
+    progress?.(name);
+    yield { name, what: `${table.title}.`, data: bytesOf(csvText(table, edited.analysis)) };
+  }
+  yield { name: "record.json", what: "The whole record as data.", data: record };
+  yield {
+    name: recordSchemaFile,
+    what: "What record.json contains, as a JSON Schema (draft 2020-12).",
+    data: bytesOf(jsonText(recordSchema())),
+  };
+  progress?.("hours.json");
+  yield {
+    name: "hours.json",
+    what: "The rows of the hours and every total, as data.",
+    data: bytesOf(jsonText(hoursLogbookRecord(edited, programVersion))),
+  };
+  yield {
+    name: hoursSchemaFile,
+    what: "What hours.json contains, as a JSON Schema (draft 2020-12).",
+    data: bytesOf(jsonText(hoursSchema())),
+  };
+}
+
+async function save(
+  folder: string,
+  name: string,
+  what: string,
+  data: Uint8Array,
+): Promise<WrittenFile> {
+  const file = path.join(folder, name);
+  await writeFileWhole(file, data);
+  return { path: file, bytes: data.byteLength, what };
+}
+
+function jsonText(value: unknown): string {
+  return `${JSON.stringify(value, null, 2)}\n`;
+}
+
+function bytesOf(text: string): Uint8Array {
+  return Buffer.from(text, "utf8");
+}
+
+function digestOf(data: Uint8Array): string {
+  return createHash("sha256").update(data).digest("hex");
+}
