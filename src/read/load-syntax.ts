@@ -1,0 +1,89 @@
+import type { Load } from "../model/load.ts";
+import { convert, type Quantity, quantityOf, scale, subtract } from "../model/quantity.ts";
+import { amountAt } from "./amount-syntax.ts";
+import { parseDensity } from "./density-syntax.ts";
+import { listItems } from "./list-items.ts";
+import { parseQuantity } from "./quantity-syntax.ts";
+import { type SyntaxFault, syntaxFault } from "./syntax-fault.ts";
+
+export type ParsedLoads = { readonly ok: true; readonly loads: readonly Load[] } | SyntaxFault;
+
+const advice =
+  "write a name, a weight and its arm, as in `pilot 170 lb @ 16 in`; tare comes off as in `650 lb less 5 lb`";
+
+/**
+ * Reads lines of a weighing or loading: `pilot 170 lb @ 16 in`, `left main 650 lb less 5 lb @
+ * 70 in`, `seats -2 x 12 lb @ 68.5 in`, `fuel 30 gal x 5.9 lb/gal @ 95 in`. Commas or
+ * semicolons stand between several.
+ * @returns In the order typed.
+ */
+export function parseLoads(text: string): ParsedLoads {
+  const loads: Load[] = [];
+  for (const item of listItems(text)) {
+    const load = parseLoad(item.text);
+    if (!("name" in load)) return { ...load, offset: load.offset + item.offset };
+    loads.push(load);
+  }
+  return { ok: true, loads };
+}
+
+function parseLoad(text: string): Load | SyntaxFault {
+  const at = [...text.matchAll(/\s*@\s*|\s+at\s+/giu)].at(-1);
+  if (!at) return syntaxFault("`@` and an arm behind the weight", 0, text.length, advice);
+  const behind = at.index + at[0].length;
+  const arm = parseQuantity(text.slice(behind));
+  if (!arm.ok) return { ...arm, offset: arm.offset + behind };
+  if (arm.quantity.unit.dimension !== "length")
+    return syntaxFault("an arm: a length from the datum", behind, text.length - behind, advice);
+
+  const front = text.slice(0, at.index);
+  for (const start of wordStarts(front)) {
+    const weight = parseWeight(front.slice(start));
+    if (weight) return { name: front.slice(0, start).trim(), weight, arm: arm.quantity };
+  }
+  return weightFault(front);
+}
+
+// Names may end in a number, so the weight is the longest ending that can be read as one.
+function wordStarts(text: string): number[] {
+  return Array.from(text.matchAll(/\S+/gu), ({ index }) => index);
+}
+
+function parseWeight(text: string): Quantity | undefined {
+  const less = /^(.+?)\s+(?:less|minus)\s+(.+)$/iu.exec(text);
+  if (less?.[1] && less[2]) {
+    const gross = mass(less[1]);
+    const tare = mass(less[2]);
+    return gross && tare ? subtract(gross, tare) : undefined;
+  }
+  const times = /^(.+?)\s*[x×*]\s*(.+)$/iu.exec(text);
+  if (times?.[1] && times[2]) return product(times[1], times[2]);
+  return mass(text);
+}
+
+function product(left: string, right: string): Quantity | undefined {
+  const count = amountAt(left, 0);
+  if (count?.ok && count.end === left.length) {
+    const each = mass(right);
+    return each && scale(each, count.amount);
+  }
+  const volume = parseQuantity(left);
+  const density = parseDensity(right);
+  if (!volume.ok || !density.ok || volume.quantity.unit.dimension !== "volume") return undefined;
+  const { mass: each, per } = density.density;
+  return quantityOf(convert(volume.quantity, per).amount.mul(each.amount), each.unit);
+}
+
+function mass(text: string): Quantity | undefined {
+  const read = parseQuantity(text);
+  return read.ok && read.quantity.unit.dimension === "mass" ? read.quantity : undefined;
+}
+
+function weightFault(front: string): SyntaxFault {
+  const number = /[-−+]?[.\d]/u.exec(front);
+  if (!number) return syntaxFault("a weight before the arm", 0, front.length, advice);
+  const offset = number.index;
+  const read = parseQuantity(front.slice(offset));
+  if (!read.ok) return { ...read, offset: read.offset + offset, help: [...read.help, advice] };
+  return syntaxFault("a weight, in `lb` or `kg`", offset, front.length - offset, advice);
+}
