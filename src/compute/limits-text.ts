@@ -1,4 +1,4 @@
-import { citationText } from "../model/citation.ts";
+import { citationText, type SourceStatus } from "../model/citation.ts";
 import { asTyped } from "../model/quantity.ts";
 import type { Authority, Limits, ToleranceRule } from "../model/tolerance.ts";
 
@@ -20,9 +20,18 @@ export function limitsText(limits: Limits, rule: ToleranceRule): string {
   return lower ? `at least ${lower}` : `at most ${upper}`;
 }
 
-/** Who a rule speaks for, and where it stands: `limit of the drawing: HS-03 (rev C)`. */
+const copiedFrom: Readonly<Record<SourceStatus, string>> = {
+  read: "",
+  secondary: ", copied second-hand and not from the publication itself",
+  memory: ", from memory and not checked against the publication",
+};
+
+/**
+ * Who a rule speaks for, and where it stands: `limit of the drawing: HS-03 (rev C)`. Says so
+ * where a value shipped with the program was not read in the publication itself.
+ */
 export function authorityText({ authority, citation }: ToleranceRule): string {
-  return `${saidBy[authority]}: ${citationText(citation)}`;
+  return `${saidBy[authority]}: ${citationText(citation)}${copiedFrom[citation.status ?? "read"]}`;
 }
 
 function endText(exact: string, typed: string | undefined): string {

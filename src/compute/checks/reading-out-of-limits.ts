@@ -31,6 +31,7 @@ export function* readingOutOfLimits({ readings }: Ledgers): Generator<Diagnostic
       notes: [
         `${rule.title}: ${limitsText(limits, rule)}`,
         authorityText(rule),
+        ...rule.advice,
         ...(values.length > 1 ? [`${outside.length} of ${values.length} values are outside`] : []),
         ...(successor
           ? [
@@ -38,7 +39,7 @@ export function* readingOutOfLimits({ readings }: Ledgers): Generator<Diagnostic
             ]
           : []),
       ],
-      help: [...rule.advice, ...dragHelp(judged, verdict), ...wayOut(judged)],
+      help: [...dragHelp(judged, verdict), ...wayOut(judged)],
       ...(reading.private || deviation?.private || successor?.private ? { private: true } : {}),
     };
   }

@@ -1,0 +1,121 @@
+import { aliasOrAnchor } from "./alias-or-anchor.ts";
+import { amendmentDoesNotMatch } from "./amendment-does-not-match.ts";
+import { codeFrontMatter } from "./code-front-matter.ts";
+import { commentSwallowsText } from "./comment-swallows-text.ts";
+import { dateDiffersFromFileName } from "./date-differs-from-file-name.ts";
+import { deviationWithoutDisposition } from "./deviation-without-disposition.ts";
+import { duplicateDay } from "./duplicate-day.ts";
+import { duplicateId } from "./duplicate-id.ts";
+import { duplicateKey } from "./duplicate-key.ts";
+import { emptyDay } from "./empty-day.ts";
+import { expiredLot } from "./expired-lot.ts";
+import type { Explanation } from "./explanation.ts";
+import { forbiddenKey } from "./forbidden-key.ts";
+import { frontMatterMissing } from "./front-matter-missing.ts";
+import { frontMatterTooLarge } from "./front-matter-too-large.ts";
+import { futureDate } from "./future-date.ts";
+import { holdOnClosedStep } from "./hold-on-closed-step.ts";
+import { impossibleOrder } from "./impossible-order.ts";
+import { inspectionMissingBeforeClosing } from "./inspection-missing-before-closing.ts";
+import { lapsedCalibration } from "./lapsed-calibration.ts";
+import { limitsNotKnown } from "./limits-not-known.ts";
+import { missingFile } from "./missing-file.ts";
+import { missingKey } from "./missing-key.ts";
+import { missingPhoto } from "./missing-photo.ts";
+import { moreThanADay } from "./more-than-a-day.ts";
+import { nameNotPortable } from "./name-not-portable.ts";
+import { notAChoice } from "./not-a-choice.ts";
+import { notADate } from "./not-a-date.ts";
+import { notADuration } from "./not-a-duration.ts";
+import { notANumber } from "./not-a-number.ts";
+import { notAQuantity } from "./not-a-quantity.ts";
+import { notATime } from "./not-a-time.ts";
+import { notAZone } from "./not-a-zone.ts";
+import { notAnExpression } from "./not-an-expression.ts";
+import { notAnId } from "./not-an-id.ts";
+import { notYaml } from "./not-yaml.ts";
+import { openSquawkOnClosedStep } from "./open-squawk-on-closed-step.ts";
+import { overlappingSessions } from "./overlapping-sessions.ts";
+import { pathLeavesJournal } from "./path-leaves-journal.ts";
+import { readingNotProven } from "./reading-not-proven.ts";
+import { readingOutOfLimits } from "./reading-out-of-limits.ts";
+import { stageGoingBack } from "./stage-going-back.ts";
+import { timeInFold } from "./time-in-fold.ts";
+import { timeInGap } from "./time-in-gap.ts";
+import { totalDiffers } from "./total-differs.ts";
+import { unknownKey } from "./unknown-key.ts";
+import { unknownName } from "./unknown-name.ts";
+import { unknownRuleSet } from "./unknown-rule-set.ts";
+import { unreadablePhoto } from "./unreadable-photo.ts";
+import { workBeforeCure } from "./work-before-cure.ts";
+import { wrongDimension } from "./wrong-dimension.ts";
+import { wrongShape } from "./wrong-shape.ts";
+
+/**
+ * Every page: what reading finds, then what checks find, each in the order they run, then what
+ * the photographs show.
+ */
+export const allExplanations: readonly Explanation[] = [
+  missingFile,
+  frontMatterMissing,
+  frontMatterTooLarge,
+  codeFrontMatter,
+  notYaml,
+  duplicateKey,
+  forbiddenKey,
+  aliasOrAnchor,
+  commentSwallowsText,
+  unknownKey,
+  missingKey,
+  wrongShape,
+  notADate,
+  notATime,
+  timeInGap,
+  timeInFold,
+  notADuration,
+  notANumber,
+  notAChoice,
+  notAnId,
+  notAQuantity,
+  notAnExpression,
+  notAZone,
+  wrongDimension,
+  unknownName,
+  unknownRuleSet,
+  duplicateId,
+  duplicateDay,
+  dateDiffersFromFileName,
+  pathLeavesJournal,
+  missingPhoto,
+  nameNotPortable,
+  emptyDay,
+  amendmentDoesNotMatch,
+  futureDate,
+  impossibleOrder,
+  overlappingSessions,
+  moreThanADay,
+  totalDiffers,
+  limitsNotKnown,
+  readingOutOfLimits,
+  readingNotProven,
+  lapsedCalibration,
+  expiredLot,
+  workBeforeCure,
+  stageGoingBack,
+  inspectionMissingBeforeClosing,
+  holdOnClosedStep,
+  openSquawkOnClosedStep,
+  deviationWithoutDisposition,
+  unreadablePhoto,
+];
+
+const byCode = new Map(allExplanations.map((explanation) => [explanation.code, explanation]));
+
+/**
+ * The page about one kind of diagnostic.
+ * @param code As printed in brackets: `expired-lot`.
+ * @returns `undefined` for a code that is not known.
+ */
+export function explanationOf(code: string): Explanation | undefined {
+  return byCode.get(code);
+}

@@ -1,0 +1,67 @@
+// Journals on disk: the shared registers in `journal/`, with a test's own files laid over them.
+
+import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { analyze } from "../../src/compute/analyze.ts";
+import { photosOf } from "../../src/model/build.ts";
+import type { CalendarDate } from "../../src/model/calendar.ts";
+import { byPlace, type Diagnostic } from "../../src/model/diagnostic.ts";
+import { journalFolder } from "../../src/read/files.ts";
+import { readBuild } from "../../src/read/read-build.ts";
+import { preparePictures } from "../../src/write/photos/prepare-pictures.ts";
+
+const shared = fileURLToPath(new URL("./journal", import.meta.url));
+
+/** The day on which journals of the tests are judged. */
+export const judgedOn: CalendarDate = "2026-06-30";
+
+/** What a test's journal has beside, or in place of, the shared registers. */
+export interface Overlay {
+  /** A folder to be copied over them. */
+  readonly folder?: string;
+  /** Files to be written over them, by path below the journal's folder. */
+  readonly files?: readonly { readonly file: string; readonly text: string }[];
+  /** Files of the shared journal to be left out. */
+  readonly without?: readonly string[];
+}
+
+/** Everything that reading, checks and pictures find in such a journal, in order of place. */
+export async function foundInJournal({
+  folder,
+  files = [],
+  without = [],
+}: Overlay): Promise<Diagnostic[]> {
+  const above = mkdtempSync(join(tmpdir(), "journal-"));
+  try {
+    const journal = join(above, "content");
+    cpSync(shared, journal, { recursive: true });
+    for (const name of without) rmSync(join(journal, name));
+    if (folder !== undefined) cpSync(folder, journal, { recursive: true });
+    for (const { file, text } of files) {
+      mkdirSync(dirname(join(journal, file)), { recursive: true });
+      writeFileSync(join(journal, file), text);
+    }
+    const opened = journalFolder(journal);
+    if (!opened) throw new Error("the journal was just written");
+    const { build, zone, diagnostics } = readBuild(opened);
+    if (!build || !zone) return [...diagnostics];
+    const judged = analyze(build, zone.asOf(judgedOn)).diagnostics;
+    const photos = photosOf(build);
+    const pictures =
+      photos.length === 0 || diagnostics.length > 0
+        ? []
+        : (
+            await preparePictures({
+              photos,
+              photosFolder: join(journal, "photos"),
+              cacheFolder: join(above, "cache"),
+              outputFolder: join(above, "site"),
+            })
+          ).diagnostics;
+    return [...diagnostics, ...judged, ...pictures].sort(byPlace);
+  } finally {
+    rmSync(above, { recursive: true });
+  }
+}
