@@ -1,10 +1,11 @@
 /**
- * Reads a time of day as people type it in a hurry: `18:40`, `1840`, `7.30`, `730p`, `7:30 pm`,
- * `7`. Without a `p` or an `a` it is on the 24-hour clock.
- * @returns `HH:MM`, or `undefined` when it is no time of day.
+ * Reads a time of day as people type it in a hurry: `18:40`, `1840`, `7.30`, `7,30`, `730p`,
+ * `7:30 pm`, `19h`, `7`. Without a `p` or an `a` it is on the 24-hour clock.
+ * @returns `HH:MM`, with `24:00` for midnight at the end of the day; `undefined` when it is no
+ *   time of day.
  */
 export function spokenTime(text: string): string | undefined {
-  const typed = /^(\d{1,2}?)(?:[:.h]?(\d{2}))?\s*([ap])?\.?m?\.?$/i.exec(text.trim());
+  const typed = /^(\d{1,2}?)(?:[:.,h ]?(\d{2})|h)?\s*(?:([ap])\.?(?:m\.?)?)?$/i.exec(text.trim());
   if (!typed) return undefined;
   const half = typed[3]?.toLowerCase();
   let hour = Number(typed[1]);
@@ -12,25 +13,32 @@ export function spokenTime(text: string): string | undefined {
   if (half && (hour < 1 || hour > 12)) return undefined;
   if (half === "p" && hour < 12) hour += 12;
   if (half === "a" && hour === 12) hour = 0;
-  if (hour > 23 || minute > 59) return undefined;
+  if (minute > 59 || hour > 24 || (hour === 24 && minute > 0)) return undefined;
   return `${String(hour).padStart(2, "0")}:${String(minute).padStart(2, "0")}`;
 }
 
 /**
- * Reads a duration as people type it: `1:15`, `1h15`, `90min`, `2h`, `1.25`.
- * @returns `H:MM`, or `undefined` when it is none or not in whole minutes.
+ * Reads a duration as people type it: `1:15`, `1h15`, `1 h 15 min`, `90min`, `2h`, `1.25`, `1,5`.
+ * A number alone is hours.
+ * @returns `H:MM`, or `undefined` when it is none, nothing, or not in whole minutes.
  */
 export function spokenDuration(text: string): string | undefined {
-  const typed = text.trim().toLowerCase();
-  const clock = /^(\d{1,3})(?::|h ?)([0-5]\d)(?: ?min)?$/.exec(typed);
-  if (clock) return `${Number(clock[1])}:${clock[2]}`;
-  const minutes = /^(\d{1,4}) ?min$/.exec(typed);
-  const hours = /^(\d{1,3})(?:\.(\d{1,2}))? ?h?$/.exec(typed);
-  const total = minutes
-    ? Number(minutes[1])
-    : hours
-      ? (Number(hours[1]) * 100 + Number((hours[2] ?? "").padEnd(2, "0"))) * 0.6
-      : Number.NaN;
-  if (!Number.isInteger(total) || total === 0) return undefined;
-  return `${Math.floor(total / 60)}:${String(total % 60).padStart(2, "0")}`;
+  const minutes = minutesSpoken(text.trim().toLowerCase());
+  if (minutes === undefined || !Number.isInteger(minutes) || minutes === 0) return undefined;
+  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+}
+
+function minutesSpoken(typed: string): number | undefined {
+  const clock = /^(\d{0,3}):([0-5]\d)$/.exec(typed);
+  if (clock) return Number(clock[1]) * 60 + Number(clock[2]);
+  const both =
+    /^(\d{1,3}) ?(?:h|hrs?|hours?)(?: ?and)? ?(\d{1,2})(?: ?(?:m|mins?|minutes?))?$/.exec(typed);
+  if (both) return Number(both[2]) < 60 ? Number(both[1]) * 60 + Number(both[2]) : undefined;
+  const minutes = /^(\d{1,4}) ?(?:m|mins?|minutes?)$/.exec(typed);
+  if (minutes) return Number(minutes[1]);
+  const hours = /^(\d{1,3})(?:[.,](\d{1,2}))? ?(?:h|hrs?|hours?)?$/.exec(typed);
+  if (!hours) return undefined;
+  // Hundredths of an hour, so that nothing is rounded: 1.25 h is 75 minutes, 1.33 h is none.
+  const hundredths = Number(hours[1]) * 100 + Number((hours[2] ?? "").padEnd(2, "0"));
+  return (hundredths * 3) / 5;
 }

@@ -125,22 +125,36 @@ function withinBounds(raw: string, start: number, source: SourceFile, faults: Fa
 
 // A list with one unit behind it, `[0.141, 0.140] in`, is how readings are typed, but it is not
 // YAML. It is quoted here, sign by sign, so that every place in the file can still be found.
-const listWithUnit = /(\bvalues[ \t]*:[ \t]*)(\[[^\]\n]*\][ \t]*[^\s,}\]#][^,}#\n\r]*)/g;
+// What stands in quotes already, or in a block of text behind `|` or `>`, is words and stays.
+const listWithUnit =
+  /(?:^|[[{,]|[:-][ \t])[ \t]*(?:"(?:[^"\\]|\\.)*"|'(?:[^']|'')*')|(\bvalues[ \t]*:[ \t]*)(\[[^\]]*\][ \t]*[^\s,}\]#][^,}#]*)/g;
+const opensBlock = /(?:^|[:-][ \t]+)[|>][+-]?\d?[+-]?[ \t]*(?:#.*)?$/;
 
 function quoteListsWithUnits(raw: string): { text: string; insertions: number[] } {
   const insertions: number[] = [];
-  let added = 0;
-  const text = raw.replace(
-    listWithUnit,
-    (_whole: string, key: string, value: string, at: number) => {
-      const list = value.trimEnd();
-      const quote = list.includes('"') ? "'" : '"';
-      insertions.push(at + key.length + added, at + key.length + list.length + added + 1);
-      added += 2;
-      return `${key}${quote}${list}${quote}${value.slice(list.length)}`;
-    },
-  );
-  return { text, insertions };
+  let lineStart = 0;
+  let blockIndent: number | undefined;
+  const lines = raw.split(/(?<=\n)/).map((line) => {
+    const bare = line.trimEnd();
+    const indent = line.length - line.trimStart().length;
+    if (blockIndent !== undefined && indent <= blockIndent && bare !== "") blockIndent = undefined;
+    const quoted =
+      blockIndent === undefined
+        ? bare.replace(listWithUnit, (whole: string, key?: string, value?: string, at = 0) => {
+            if (key === undefined || value === undefined) return whole;
+            const list = value.trimEnd();
+            const quote = list.includes('"') ? "'" : '"';
+            const from = lineStart + at + key.length;
+            insertions.push(from + insertions.length);
+            insertions.push(from + list.length + insertions.length);
+            return `${key}${quote}${list}${quote}${value.slice(list.length)}`;
+          })
+        : bare;
+    if (blockIndent === undefined && opensBlock.test(bare)) blockIndent = indent;
+    lineStart += line.length;
+    return `${quoted}${line.slice(bare.length)}`;
+  });
+  return { text: lines.join(""), insertions };
 }
 
 interface Conversion {

@@ -1,7 +1,7 @@
 import type { Analysis } from "../../compute/analysis.ts";
 import { type CalendarDate, daysBetween, monthOf } from "../../model/calendar.ts";
 import type { Attendance, Session } from "../../model/session.ts";
-import { dateText } from "../format/dates.ts";
+import { dateText, monthText } from "../format/dates.ts";
 import { hoursText } from "../format/hours.ts";
 
 /** What an evening's questions can be answered with before they are asked. */
@@ -31,20 +31,21 @@ export function eveningOffer({ build }: Analysis, date: CalendarDate): EveningOf
 }
 
 /**
- * What an evening gives back once the entry is written: the month's hours, what comes next, and
- * what will be cured.
+ * What an evening gives back once the entry is written: the hours of the day, of its month and of
+ * the whole build, what is still curing, and what comes next.
  * @returns One to a few lines.
  */
 export function eveningThanks({ build, hours, cures }: Analysis, date: CalendarDate): string[] {
   const month = monthOf(date);
+  const ofDay = hours.byDate.get(date) ?? { build: 0, apart: 0 };
   const ofMonth = hours.byMonth.get(month)?.build ?? 0;
-  const today = hours.byDate.get(date)?.build ?? 0;
   const next = build.days.find((day) => day.date === date)?.next[0];
+  const apart = ofDay.apart > 0 ? ` (and ${hoursText(ofDay.apart)} h of study and shop)` : "";
   const waiting = cures
     .filter(({ over }) => !over)
     .map(({ cure }) => `${cure.step} may be worked on from ${cure.ready.local}`);
   return [
-    `${hoursText(today)} h today, ${hoursText(ofMonth)} h this month, ${hoursText(hours.total.build)} h in all up to ${dateText(date)}`,
+    `${hoursText(ofDay.build)} h on ${dateText(date)}${apart}, ${hoursText(ofMonth)} h in ${monthText(month)}, ${hoursText(hours.total.build)} h in all`,
     ...waiting,
     ...(next ? [`next: ${next}`] : []),
   ];

@@ -29,12 +29,13 @@ export interface NewEntry {
 
 /**
  * The text of a day entry, as a builder would type it: one line to a session, clock times in
- * quotes. It reads back as what was given.
+ * quotes, the keys in the order of the manual. It reads back as what was given, the prose
+ * without blank lines before and behind it.
  */
 export function entryText(entry: NewEntry): string {
-  const { prose, sessions, next, ...plain } = entry;
+  const { date, written, title, prose, sessions, next } = entry;
   const document = new Document({}, { version: "1.2" });
-  for (const [key, value] of Object.entries(plain)) {
+  for (const [key, value] of Object.entries({ date, written, title })) {
     if (value !== undefined) document.set(key, document.createNode(value));
   }
   if (sessions.length > 0) {
@@ -42,7 +43,9 @@ export function entryText(entry: NewEntry): string {
   }
   if (next.length > 0) document.set("next", document.createNode(next));
   quoteWhatOthersMisread(document);
-  const yaml = document.toString({ lineWidth: 0, flowCollectionPadding: true });
+  const yaml = document
+    .toString({ lineWidth: 0, flowCollectionPadding: true })
+    .replace(/^( {2}- \{ assembly: .*\bwho: \[) ([\w., -]*) \]/gm, "$1$2]");
   return `---\n${yaml}---\n${prose.trim() === "" ? "" : `${prose.trim()}\n`}`;
 }
 
