@@ -2,10 +2,9 @@ import { basename, join, resolve } from "node:path";
 import type { Analysis } from "../compute/analysis.ts";
 import { photosOf } from "../model/build.ts";
 import type { Diagnostic } from "../model/diagnostic.ts";
-import { feedOf } from "../present/feeds/feed-of.ts";
 import { sitePages } from "../present/pages/site.ts";
+import { sitemapPages } from "../present/pages/sitemap-pages.ts";
 import { renderSite } from "../write/eleventy/render-site.ts";
-import { writeFeeds } from "../write/feeds.ts";
 import { withLock } from "../write/lock.ts";
 import { checkOutput, type OutputReport } from "../write/output-checks.ts";
 import { preparePictures } from "../write/photos/prepare-pictures.ts";
@@ -33,7 +32,6 @@ export interface BuiltSite {
   readonly pages: number;
   readonly pictures: number;
   readonly encoded: number;
-  readonly bytes: number;
   /** Photographs that could not be published. */
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -85,8 +83,11 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
     const input = { analysis, diagnostics: findings, pictures, edition };
     const site = sitePages(base === undefined ? input : { ...input, base });
     await renderSite(site, next);
-    await writeFeeds(next, feedOf(site));
-    await writeSiteFiles(next, site);
+    const address = site.shell.address;
+    await writeSiteFiles(next, {
+      ...(address === undefined ? {} : { address }),
+      pages: sitemapPages(site),
+    });
     signal?.throwIfAborted();
     progress("search index");
     const { pages } = await indexSite(next);
@@ -98,7 +99,6 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
       pages,
       pictures: pictures.size,
       encoded,
-      bytes: report.bytes,
       diagnostics,
     };
   };

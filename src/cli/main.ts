@@ -28,7 +28,7 @@ async function run(args: readonly string[], terminal: Terminal): Promise<void> {
     });
   for (const command of [
     checkCommand(terminal),
-    buildCommand(terminal, version),
+    buildCommand(terminal),
     explainCommand(terminal),
   ]) {
     command.copyInheritedSettings(program);
