@@ -2,9 +2,11 @@ import { basename, join, resolve } from "node:path";
 import type { Analysis } from "../compute/analysis.ts";
 import { photosOf } from "../model/build.ts";
 import type { Diagnostic } from "../model/diagnostic.ts";
+import { feedOf } from "../present/feeds/feed-of.ts";
 import { sitePages } from "../present/pages/site.ts";
 import { sitemapPages } from "../present/pages/sitemap-pages.ts";
 import { renderSite } from "../write/eleventy/render-site.ts";
+import { writeFeeds } from "../write/feeds.ts";
 import { withLock } from "../write/lock.ts";
 import { checkOutput, type OutputReport } from "../write/output-checks.ts";
 import { preparePictures } from "../write/photos/prepare-pictures.ts";
@@ -46,6 +48,11 @@ export function outFolderOf(journal: Journal, out: string): string {
   return join(resolve(out), basename(journal.folder.absolute));
 }
 
+/** The editions never share a folder: the private one is not to go where the site goes. */
+export function siteFolderOf(outFolder: string, edition: Edition): string {
+  return join(outFolder, edition === "public" ? "site" : "private-site");
+}
+
 /**
  * Builds the site of a journal that has no errors, beside the present one, and swaps it in once
  * it is whole and has passed the checks of the output.
@@ -58,7 +65,7 @@ export async function buildSite(
   options: SiteOptions,
 ): Promise<BuiltSite> {
   const { outFolder, note } = options;
-  const folder = join(outFolder, "site");
+  const folder = siteFolderOf(outFolder, options.edition);
   const lock = join(outFolder, ".witness-lock");
   return withLock(lock, () => swapInSite(folder, fill(journal, analysis, options), { note }), note);
 }
@@ -83,6 +90,7 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
     const input = { analysis, diagnostics: findings, pictures, edition };
     const site = sitePages(base === undefined ? input : { ...input, base });
     await renderSite(site, next);
+    await writeFeeds(next, feedOf(site));
     const address = site.shell.address;
     await writeSiteFiles(next, {
       ...(address === undefined ? {} : { address }),
@@ -95,7 +103,7 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
     const report = await checkOutput(next);
     refuseUnfit(report);
     return {
-      folder: join(options.outFolder, "site"),
+      folder: siteFolderOf(options.outFolder, edition),
       pages,
       pictures: pictures.size,
       encoded,

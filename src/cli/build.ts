@@ -1,4 +1,4 @@
-import { Command, Option } from "commander";
+import { Command } from "commander";
 import { journalSummary } from "../present/diagnostics/summary.ts";
 import { diagnosticsText } from "../present/diagnostics/terminal-text.ts";
 import { type BuiltSite, buildSite, type Edition, outFolderOf } from "./build-site.ts";
@@ -8,6 +8,7 @@ import {
   type Journal,
   type JournalOptions,
   openJournal,
+  withEditionOption,
   withJournalOptions,
 } from "./journal.ts";
 import { exitCodes, type Terminal } from "./terminal.ts";
@@ -20,15 +21,9 @@ interface BuildOptions extends JournalOptions {
 
 /** `witness build`: checks a journal and builds its site. */
 export function buildCommand(terminal: Terminal): Command {
-  return withJournalOptions(new Command("build"))
+  return withEditionOption(withJournalOptions(new Command("build")))
     .description("check the journal and build its site into out/NAME/site")
-    .option("--out <dir>", "where out/NAME goes", "out")
     .option("--base <address>", "where the site will stand, for feeds and shared links")
-    .addOption(
-      new Option("--edition <edition>", "for whom")
-        .choices(["public", "private"])
-        .default("public"),
-    )
     .action(async (options: BuildOptions) => {
       const journal = openJournal(options);
       if (journal.errors.length > 0 || !journal.analysis) {

@@ -1,5 +1,5 @@
 import { dirname, relative, resolve } from "node:path";
-import { type Command, InvalidArgumentError } from "commander";
+import { type Command, InvalidArgumentError, Option } from "commander";
 import type { Analysis } from "../compute/analysis.ts";
 import { analyze } from "../compute/analyze.ts";
 import { type CalendarDate, isCalendarDate } from "../model/calendar.ts";
@@ -45,6 +45,17 @@ export function withJournalOptions(command: Command): Command {
       "--as-of <date>",
       "judge the journal as on this day, YYYY-MM-DD (default: today)",
       asDate,
+    );
+}
+
+/** Adds `--out` and `--edition`, which every verb that writes files takes. */
+export function withEditionOption(command: Command): Command {
+  return command
+    .option("--out <dir>", "where out/NAME goes, NAME being the journal folder's name", "out")
+    .addOption(
+      new Option("--edition <edition>", "for whom; the private one holds what is private too")
+        .choices(["public", "private"])
+        .default("public"),
     );
 }
 

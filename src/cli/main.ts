@@ -3,8 +3,11 @@ import { Command, CommanderError } from "commander";
 import { MachineProblem } from "../write/machine-problem.ts";
 import { buildCommand } from "./build.ts";
 import { checkCommand } from "./check.ts";
+import { eveningCommand } from "./evening.ts";
 import { explainCommand } from "./explain.ts";
 import { UsageProblem } from "./journal.ts";
+import { previewVerb } from "./preview-verb.ts";
+import { reckonCommand } from "./reckon.ts";
 import { type ExitCode, exitCodes, processTerminal, type Terminal } from "./terminal.ts";
 
 const { version } = createRequire(import.meta.url)("../../package.json") as { version: string };
@@ -29,7 +32,10 @@ async function run(args: readonly string[], terminal: Terminal): Promise<void> {
   for (const command of [
     checkCommand(terminal),
     buildCommand(terminal),
+    previewVerb(terminal),
     explainCommand(terminal),
+    eveningCommand(terminal),
+    reckonCommand(terminal),
   ]) {
     command.copyInheritedSettings(program);
     program.addCommand(command);
