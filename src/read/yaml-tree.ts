@@ -168,9 +168,11 @@ function convert(node: Node, conversion: Conversion): TypedNode | undefined {
   const [from, to] = node.range ?? [0, 0, 0];
   const span = spanOf(from, to);
   const source = typed(from, to);
-  if (isAlias(node) || ("anchor" in node && node.anchor) || node.tag) {
+  const anchor = "anchor" in node && node.anchor ? `&${node.anchor}` : undefined;
+  const reference = isAlias(node) ? `*${node.source}` : (anchor ?? node.tag);
+  if (reference) {
     return faults.add("alias-or-anchor", span, {
-      message: `\`${source.split(/\s/, 1)[0] ?? source}\` is not used here: anchors, aliases and tags are refused`,
+      message: `\`${reference}\` is not used here: anchors, aliases and tags are refused`,
       help: ["write the value out, or put it in quotes if it begins with `&`, `*` or `!`"],
     });
   }
