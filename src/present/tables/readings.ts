@@ -34,7 +34,7 @@ export const readingsTable: Table<ReadingRow> = tableOf({
   columns: [
     {
       key: "reading",
-      heading: "Reading",
+      heading: "Id",
       kind: "text",
       means: "Id of the reading.",
       value: ({ judged }) => judged.reading.id,

@@ -11,7 +11,7 @@ import { recordSchema } from "../../present/record/record-schema.ts";
 import { allTables } from "../../present/tables/all-tables.ts";
 import { writeFileWhole } from "../output.ts";
 import { csvText } from "./csv-text.ts";
-import { logbookPdf } from "./logbook-pdf.ts";
+import { logbookPdf } from "./logbook/logbook-pdf.ts";
 import type { Paper } from "./paper/sheet-format.ts";
 import { type ListedFile, readMeText } from "./read-me.ts";
 

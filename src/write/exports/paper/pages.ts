@@ -5,8 +5,6 @@ import { bandTitle } from "./title-block.ts";
 import type { Style, Typesetter } from "./typesetter.ts";
 
 const inset = 14;
-/** A heading is not left behind at the foot: a small table fits below it. */
-const headingRoom = 140;
 const plain: Style = { face: "text", size: 7.8 };
 
 /** A label and what it stands for. */
@@ -50,6 +48,16 @@ export class Pages {
     return this.#y;
   }
 
+  /** Where contents that are set in end, in points from the left. */
+  get right(): number {
+    return this.#format.body.right - inset;
+  }
+
+  /** How wide contents that are set in may be, in points. */
+  get width(): number {
+    return this.right - this.#left;
+  }
+
   /** Leaves an empty strip. */
   space(height: number): void {
     this.#y += height;
@@ -60,9 +68,12 @@ export class Pages {
     if (this.#y + height > this.#format.body.bottom) this.#turn();
   }
 
-  /** A heading inside a part, kept with some room below. */
-  heading(text: string, size = 12): void {
-    this.room(headingRoom);
+  /**
+   * A heading inside a part, kept together with what comes below it.
+   * @param below Points that must be free for it and for that.
+   */
+  heading(text: string, below: number, size = 12): void {
+    this.room(below);
     this.#y += size * 1.75;
     const line = this.#setter.line(text, { face: "caps", size });
     this.#sheet.marks.push(tagged("H2", [{ line, x: this.#left, y: this.#y }]));
@@ -70,7 +81,7 @@ export class Pages {
   }
 
   /** A paragraph across the sheet, or as far as `right`. */
-  paragraph(text: string, style: Style = plain, right = this.#right): void {
+  paragraph(text: string, style: Style = plain, right = this.right): void {
     const advance = style.size * 1.45;
     let placed: PlacedLine[] = [];
     this.#y += 3;
@@ -89,13 +100,12 @@ export class Pages {
 
   /** Labels and values, one pair to a line, ruled. */
   facts(title: string, facts: readonly Fact[]): void {
-    const width = this.#right - this.#left;
     this.table(
       {
         title,
         columns: [
           { heading: "", width: 138, align: "left", face: "small" },
-          { heading: "", width: width - 138, align: "left", face: "text" },
+          { heading: "", width: this.width - 138, align: "left", face: "text" },
         ],
         rows: facts.map(([label, value]) => ({ cells: [{ text: label }, { text: value }] })),
         filled: false,
@@ -123,10 +133,6 @@ export class Pages {
 
   get #left(): number {
     return this.#format.body.left + inset;
-  }
-
-  get #right(): number {
-    return this.#format.body.right - inset;
   }
 
   #turn(): void {

@@ -269,7 +269,7 @@ export class TableLayout {
     const row = doc.struct("TR");
     this.#element?.add(row);
     cells.forEach((lines, index) => {
-      const isHead = scope === "Column" || index === 0;
+      const isHead = scope === "Column" || (index === 0 && lines.length > 0);
       const cell = isHead ? doc.struct("TH", { scope }) : doc.struct("TD");
       row.add(cell);
       if (lines.length > 0) cell.add(() => drawLines(setter, lines));

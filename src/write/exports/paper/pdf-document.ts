@@ -2,7 +2,7 @@ import PDFDocument from "pdfkit";
 import type { CalendarDate } from "../../../model/calendar.ts";
 import type { Pen, Sheet } from "./sheet.ts";
 import type { SheetFormat } from "./sheet-format.ts";
-import { typefaces } from "./typefaces.ts";
+import { typefaceFonts } from "./typefaces.ts";
 import { Typesetter } from "./typesetter.ts";
 
 declare global {
@@ -34,7 +34,8 @@ export interface PdfInHand {
 }
 
 /** Begins a file. Nothing in it depends on the clock or on chance. */
-export function beginPdf(meta: PdfMeta, format: SheetFormat): PdfInHand {
+export async function beginPdf(meta: PdfMeta, format: SheetFormat): Promise<PdfInHand> {
+  const fonts = await typefaceFonts();
   const [year = 0, month = 1, day = 1] = meta.asOf.split("-").map(Number);
   const made = new Date(Date.UTC(year, month - 1, day));
   const options: PDFKit.PDFDocumentOptions = {
@@ -45,7 +46,8 @@ export function beginPdf(meta: PdfMeta, format: SheetFormat): PdfInHand {
     lang: "en",
     displayTitle: true,
     autoFirstPage: false,
-    font: typefaces.text[0].file,
+    // No face unless it is asked for: the library's own would not be embedded.
+    font: "",
     info: {
       Title: new MetadataText(meta.title).asInfo(),
       Subject: new MetadataText(meta.subject).asInfo(),
@@ -58,7 +60,7 @@ export function beginPdf(meta: PdfMeta, format: SheetFormat): PdfInHand {
   // The library knows this subset; its types do not.
   const subset: string = "PDF/UA";
   const doc = new PDFDocument(Object.assign(options, { subset }));
-  const setter = new Typesetter(doc);
+  const setter = new Typesetter(doc, fonts);
   return { setter, print: (sheets) => print(doc, setter, sheets) };
 }
 

@@ -21,7 +21,7 @@ const stampHeight = 120;
 
 /** Empty boxes to be filled in by hand: two signers and room for a stamp. */
 export function signatureBoxes(pages: Pages, format: SheetFormat, setter: Typesetter): void {
-  pages.heading("Signatures and stamp, left empty by the program");
+  pages.heading("Signatures and stamp, left empty by the program", 100);
   pages.paragraph(
     "Everything below is empty and is filled in by hand, if at all. The program signs nothing, dates no signature and certifies nothing. What a signature here stands for is for those who sign to say.",
   );

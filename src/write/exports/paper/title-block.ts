@@ -37,7 +37,7 @@ interface Field {
  *
  * @param number Of the sheet, counted from 1.
  */
-export function drawTitleBlock(
+export function planTitleBlock(
   sheet: Sheet,
   number: number,
   total: number,

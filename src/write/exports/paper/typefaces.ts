@@ -1,4 +1,6 @@
 import { createRequire } from "node:module";
+import { readBytesIfThere } from "../../output.ts";
+import { sfntFromWoff } from "./woff.ts";
 
 const { resolve } = createRequire(import.meta.url);
 
@@ -91,4 +93,22 @@ export const typefaceFiles: readonly TypefaceFile[] = [...new Set(Object.values(
 /** Whether a file has a character. */
 export function hasCharacter({ characters }: TypefaceFile, codePoint: number): boolean {
   return characters.some(([first, last]) => first <= codePoint && codePoint <= last);
+}
+
+/** The fonts themselves, by the name of their file, read once for the whole program. */
+export function typefaceFonts(): Promise<ReadonlyMap<string, Uint8Array>> {
+  reading ??= readFonts();
+  return reading;
+}
+
+let reading: Promise<ReadonlyMap<string, Uint8Array>> | undefined;
+
+async function readFonts(): Promise<ReadonlyMap<string, Uint8Array>> {
+  const fonts = new Map<string, Uint8Array>();
+  for (const { name, file } of typefaceFiles) {
+    const woff = await readBytesIfThere(file);
+    if (!woff) throw new Error(`the typeface ${file} is not installed`);
+    fonts.set(name, sfntFromWoff(woff));
+  }
+  return fonts;
 }

@@ -1,5 +1,5 @@
 import { printable } from "./printable.ts";
-import { type Face, hasCharacter, typefaceFiles, typefaces } from "./typefaces.ts";
+import { type Face, hasCharacter, typefaces } from "./typefaces.ts";
 
 /** A face at a size in points. */
 export interface Style {
@@ -27,10 +27,11 @@ export class Typesetter {
   readonly #widths = new Map<string, Map<string, number>>();
   readonly #lines = new Map<string, Line[]>();
 
-  constructor(doc: PDFKit.PDFDocument) {
+  /** @param fonts Every font of the typefaces, by name. */
+  constructor(doc: PDFKit.PDFDocument, fonts: ReadonlyMap<string, Uint8Array>) {
     this.#doc = doc;
-    for (const { name, file } of typefaceFiles) {
-      doc.registerFont(name, file);
+    for (const [name, font] of fonts) {
+      doc.registerFont(name, font);
       this.#widths.set(name, new Map());
     }
   }
