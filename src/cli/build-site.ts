@@ -5,6 +5,7 @@ import type { Diagnostic } from "../model/diagnostic.ts";
 import { feedOf } from "../present/feeds/feed-of.ts";
 import { sitePages } from "../present/pages/site.ts";
 import { sitemapPages } from "../present/pages/sitemap-pages.ts";
+import type { Edition } from "../present/record/edition.ts";
 import { renderSite } from "../write/eleventy/render-site.ts";
 import { writeFeeds } from "../write/feeds.ts";
 import { withLock } from "../write/lock.ts";
@@ -14,9 +15,6 @@ import { indexSite } from "../write/search-index.ts";
 import { writeSiteFiles } from "../write/site-files.ts";
 import { swapInSite } from "../write/site-swap.ts";
 import type { Journal } from "./journal.ts";
-
-/** Who the site is for. */
-export type Edition = "public" | "private";
 
 export interface SiteOptions {
   /** Holds `site`; made when absent. */
@@ -48,6 +46,11 @@ export function outFolderOf(journal: Journal, out: string): string {
   return join(resolve(out), basename(journal.folder.absolute));
 }
 
+/** Held by whoever writes below `out/NAME`. */
+export function lockFile(outFolder: string): string {
+  return join(outFolder, ".witness-lock");
+}
+
 /** The editions never share a folder: the private one is not to go where the site goes. */
 export function siteFolderOf(outFolder: string, edition: Edition): string {
   return join(outFolder, edition === "public" ? "site" : "private-site");
@@ -66,8 +69,8 @@ export async function buildSite(
 ): Promise<BuiltSite> {
   const { outFolder, note } = options;
   const folder = siteFolderOf(outFolder, options.edition);
-  const lock = join(outFolder, ".witness-lock");
-  return withLock(lock, () => swapInSite(folder, fill(journal, analysis, options), { note }), note);
+  const write = () => swapInSite(folder, fill(journal, analysis, options), { note });
+  return withLock(lockFile(outFolder), write, note);
 }
 
 function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {

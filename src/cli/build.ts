@@ -1,10 +1,12 @@
 import { Command } from "commander";
 import { journalSummary } from "../present/diagnostics/summary.ts";
 import { diagnosticsText } from "../present/diagnostics/terminal-text.ts";
-import { type BuiltSite, buildSite, type Edition, outFolderOf } from "./build-site.ts";
+import type { Edition } from "../present/record/edition.ts";
+import { type BuiltSite, buildSite, outFolderOf } from "./build-site.ts";
 import { interruptSignal } from "./interrupted.ts";
 import {
   asSeenFrom,
+  counted,
   type Journal,
   type JournalOptions,
   openJournal,
@@ -29,7 +31,7 @@ export function buildCommand(terminal: Terminal): Command {
       if (journal.errors.length > 0 || !journal.analysis) {
         terminal.out(diagnosticsText(asSeenFrom(journal.folder, journal.errors), terminal.paint));
         terminal.err(
-          `\n${journal.errors.length} errors: nothing was published, the last good site is still in place`,
+          `\n${counted(journal.errors.length, "error")}: nothing was published, the last good site is still in place`,
         );
         terminal.exit(exitCodes.problems);
         return;

@@ -1,10 +1,12 @@
-import { dirname, relative, resolve } from "node:path";
+import { basename, dirname, relative, resolve } from "node:path";
 import { type Command, InvalidArgumentError, Option } from "commander";
 import type { Analysis } from "../compute/analysis.ts";
 import { analyze } from "../compute/analyze.ts";
 import { type CalendarDate, isCalendarDate } from "../model/calendar.ts";
 import { byPlace, type Diagnostic } from "../model/diagnostic.ts";
-import { type JournalFolder, journalFolder } from "../read/files.ts";
+import { editions } from "../present/record/edition.ts";
+import { foldersIn, isJournal, type JournalFolder, journalFolder } from "../read/files.ts";
+import { nearestName } from "../read/nearest-name.ts";
 import { readBuild, type UnwrittenEntry } from "../read/read-build.ts";
 import { dateIn } from "../read/zone-clock.ts";
 
@@ -54,9 +56,14 @@ export function withEditionOption(command: Command): Command {
     .option("--out <dir>", "where out/NAME goes, NAME being the journal folder's name", "out")
     .addOption(
       new Option("--edition <edition>", "for whom; the private one holds what is private too")
-        .choices(["public", "private"])
+        .choices([...editions])
         .default("public"),
     );
+}
+
+/** A number of things in words: `1 error`, `2 errors`. */
+export function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? "" : "s"}`;
 }
 
 /** Reads a date argument. */
@@ -68,7 +75,7 @@ export function asDate(text: string): CalendarDate {
 /**
  * Reads and judges a journal. Checks run even when reading found errors, so that one run says
  * everything; totals are then not compared, because what could not be read is missing from them.
- * @throws UsageProblem when there is no such folder.
+ * @throws UsageProblem when there is no such folder, or it is no journal.
  */
 export function openJournal(options: JournalOptions, now = new Date()): Journal {
   return openWithEntry(options, undefined, now);
@@ -80,12 +87,7 @@ export function openWithEntry(
   draft: UnwrittenEntry | undefined,
   now = new Date(),
 ): Journal {
-  const folder = journalFolder(journal);
-  if (!folder) {
-    throw new UsageProblem(`there is no folder \`${journal}\``, [
-      "name the journal's folder: `--journal content`",
-    ]);
-  }
+  const folder = journalAt(journal);
   const { build, zone, diagnostics: read } = readBuild(folder, draft);
   if (!build || !zone) return sorted(folder, read);
   const date = asOf ?? build.project.judgedOn ?? dateIn(zone.zone, now);
@@ -94,6 +96,32 @@ export function openWithEntry(
     ({ code }) => read.length === 0 || code !== "total-differs",
   );
   return { ...sorted(folder, [...read, ...judged]), analysis };
+}
+
+// The journal's folder, or the way to it.
+function journalAt(path: string): JournalFolder {
+  const folder = journalFolder(path);
+  if (folder && isJournal(folder)) return folder;
+  const above = dirname(resolve(path));
+  const around = [...new Set([process.cwd(), above, resolve(path)])].flatMap((place) =>
+    [place, ...foldersIn(place)].filter((each) => isJournal({ absolute: each })),
+  );
+  const journals = [...new Set(around)].map((each) => relative(process.cwd(), each) || ".");
+  const nearest = nearestName(
+    basename(path),
+    journals.map((each) => basename(each)),
+  );
+  const meant = journals.find((each) => basename(each) === nearest);
+  throw new UsageProblem(
+    folder
+      ? `\`${path}\` is not a journal: it has no \`project.yaml\``
+      : `there is no folder \`${path}\``,
+    meant
+      ? [`did you mean \`--journal ${meant}\`?`]
+      : journals.length > 0
+        ? [`journals here: ${journals.map((each) => `\`--journal ${each}\``).join(", ")}`]
+        : ["go to the folder that holds the journal, or name the journal: `--journal DIR`"],
+  );
 }
 
 function sorted(folder: JournalFolder, all: readonly Diagnostic[]): Journal {

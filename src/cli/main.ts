@@ -5,6 +5,7 @@ import { buildCommand } from "./build.ts";
 import { checkCommand } from "./check.ts";
 import { eveningCommand } from "./evening.ts";
 import { explainCommand } from "./explain.ts";
+import { exportCommand } from "./export.ts";
 import { UsageProblem } from "./journal.ts";
 import { previewVerb } from "./preview-verb.ts";
 import { reckonCommand } from "./reckon.ts";
@@ -34,6 +35,7 @@ async function run(args: readonly string[], terminal: Terminal): Promise<void> {
     buildCommand(terminal),
     previewVerb(terminal),
     explainCommand(terminal),
+    exportCommand(terminal, version),
     eveningCommand(terminal),
     reckonCommand(terminal),
   ]) {

@@ -1,7 +1,8 @@
 import { Command, InvalidArgumentError } from "commander";
 import { diagnosticsText } from "../present/diagnostics/terminal-text.ts";
+import type { Edition } from "../present/record/edition.ts";
 import { builtText } from "./build.ts";
-import { buildSite, type Edition, outFolderOf, siteFolderOf } from "./build-site.ts";
+import { buildSite, outFolderOf, siteFolderOf } from "./build-site.ts";
 import {
   asSeenFrom,
   type Journal,

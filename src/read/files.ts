@@ -34,6 +34,25 @@ export function journalFolder(path: string): JournalFolder | undefined {
   return { name: basename(absolute), absolute };
 }
 
+/** Whether a folder holds a register of a journal, so that it is meant to be one. */
+export function isJournal({ absolute }: Pick<JournalFolder, "absolute">): boolean {
+  return ["project", "people", "assemblies"].some((name) =>
+    existsSync(join(absolute, `${name}.yaml`)),
+  );
+}
+
+/** The folders directly in a folder, by name; none when it is no folder or cannot be read. */
+export function foldersIn(path: string): string[] {
+  try {
+    return readdirSync(path, { withFileTypes: true })
+      .filter((entry) => entry.isDirectory() && !/^\.|^node_modules$/.test(entry.name))
+      .map(({ name }) => join(path, name))
+      .sort();
+  } catch {
+    return [];
+  }
+}
+
 /** The text of a file, its byte order mark taken off. Throws as `node:fs` does. */
 export function readText(absolute: string): string {
   const text = readFileSync(absolute, "utf8");
