@@ -21,7 +21,7 @@ const table: Record<string, { folders: readonly string[]; packages: RegExp }> = 
   "src/write": {
     folders: ["src/write", "src/present", "src/compute", "src/model"],
     packages:
-      /^(node:(?!fs|child_process|net|http)[a-z/_]+|yaml|@11ty\/eleventy|preact.*|sharp|exifreader|pagefind|feedsmith|sitemap|pdfkit|fontkit|csv-stringify.*|write-file-atomic)$/,
+      /^(node:(?!fs|child_process|net|http)[a-z/_]+|yaml|@11ty\/eleventy|preact.*|tsx/esm/api|sharp|exifreader|pagefind|feedsmith|sitemap|pdfkit|fontkit|csv-stringify.*|write-file-atomic)$/,
   },
   "src/cli": {
     folders: ["src/cli", "src/write", "src/present", "src/compute", "src/read", "src/model"],
@@ -122,7 +122,7 @@ test("no folder or file is a drawer for the rest", () => {
 
 test("file names are kebab-case", () => {
   const wrong = files.filter(
-    (file) => !/^[a-z0-9-]+(\.11ty)?\.tsx?$/.test(file.split("/").at(-1) ?? ""),
+    (file) => !/^[a-z0-9-]+(\.11ty|\.d)?\.tsx?$/.test(file.split("/").at(-1) ?? ""),
   );
   expect(wrong).toEqual([]);
 });
