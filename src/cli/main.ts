@@ -9,10 +9,17 @@ import { exportCommand } from "./export.ts";
 import { UsageProblem } from "./journal.ts";
 import { previewVerb } from "./preview-verb.ts";
 import { reckonCommand } from "./reckon.ts";
+import { swallowedOptions } from "./swallowed-options.ts";
 import { type ExitCode, exitCodes, processTerminal, type Terminal } from "./terminal.ts";
 
 const { version } = createRequire(import.meta.url)("../../package.json") as { version: string };
 
+// Whoever reads may stop reading, as `witness check | head` does; that is no fault.
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on("error", (error: NodeJS.ErrnoException) => {
+    if (error.code !== "EPIPE") throw error;
+  });
+}
 const terminal = processTerminal(process.argv);
 await run(process.argv, terminal);
 
@@ -24,11 +31,11 @@ async function run(args: readonly string[], terminal: Terminal): Promise<void> {
     .version(version, "--version", "print the program's version")
     .option("--no-color", "print without colours")
     .helpCommand(false)
-    .showHelpAfterError("(witness VERB --help lists the options)")
     .exitOverride()
     .configureOutput({
       writeOut: (text) => terminal.out(text.replace(/\n$/, "")),
       writeErr: (text) => terminal.err(text.replace(/\n$/, "")),
+      outputError: (text, write) => write(inOurWords(text)),
     });
   for (const command of [
     checkCommand(terminal),
@@ -40,13 +47,33 @@ async function run(args: readonly string[], terminal: Terminal): Promise<void> {
     reckonCommand(terminal),
   ]) {
     command.copyInheritedSettings(program);
+    command.showHelpAfterError(`  = help: options: npm run witness -- ${command.name()} --help`);
     program.addCommand(command);
   }
+  program.showHelpAfterError("  = help: all verbs: npm run witness -- --help");
   try {
+    const verb = program.commands.find((command) => command.name() === args[2]);
+    const swallowed = swallowedOptions(verb, args, process.env);
+    if (swallowed.length > 0) {
+      throw new UsageProblem(`npm kept ${swallowed.map((each) => `\`${each}\``).join(", ")}`, [
+        `put two dashes before the verb: npm run witness -- ${verb?.name()} ${swallowed[0]} …`,
+      ]);
+    }
     await program.parseAsync([...args]);
   } catch (error) {
     terminal.exit(report(error, terminal));
   }
+}
+
+// What commander complains of, as this program words its complaints.
+function inOurWords(text: string): string {
+  return text
+    .replace(/^error: /, "witness: ")
+    .replace(/\.?\n\(Did you mean (.*)\?\)/, "\n  = help: did you mean `$1`?")
+    .replace(
+      /(too many arguments for '\w+')\. .*/,
+      "$1\n  = help: everything is said with options; a journal is named `--journal DIR`",
+    );
 }
 
 function report(error: unknown, terminal: Terminal): ExitCode {
