@@ -36,21 +36,18 @@ function parseLoad(text: string): Load | SyntaxFault {
   if (arm.quantity.unit.dimension !== "length")
     return syntaxFault("an arm: a length from the datum", behind, text.length - behind, advice);
 
+  // The first number begins the weight. Were later ones tried, `30 gal x 5.9 lb` would become
+  // something of 5.9 lb that is called `30 gal x`.
   const front = text.slice(0, at.index);
-  for (const start of wordStarts(front)) {
-    const weight = parseWeight(front.slice(start));
-    if (weight) return { name: front.slice(0, start).trim(), weight, arm: arm.quantity };
-  }
-  return weightFault(front);
-}
-
-// Names may end in a number, so the weight is the longest ending that can be read as one.
-function wordStarts(text: string): number[] {
-  return Array.from(text.matchAll(/\S+/gu), ({ index }) => index);
+  const start = /(?<!\S)[-−+]?\s*\.?\d/u.exec(front)?.index;
+  if (start === undefined) return syntaxFault("a weight before the arm", 0, front.length, advice);
+  const weight = parseWeight(front.slice(start));
+  if (weight) return { name: front.slice(0, start).trim(), weight, arm: arm.quantity };
+  return weightFault(front, start);
 }
 
 function parseWeight(text: string): Quantity | undefined {
-  const less = /^(.+?)\s+(?:less|minus)\s+(.+)$/iu.exec(text);
+  const less = /^(.+?)\s+(?:less|minus|-|−)\s+(.+)$/iu.exec(text);
   if (less?.[1] && less[2]) {
     const gross = mass(less[1]);
     const tare = mass(less[2]);
@@ -79,11 +76,9 @@ function mass(text: string): Quantity | undefined {
   return read.ok && read.quantity.unit.dimension === "mass" ? read.quantity : undefined;
 }
 
-function weightFault(front: string): SyntaxFault {
-  const number = /[-−+]?[.\d]/u.exec(front);
-  if (!number) return syntaxFault("a weight before the arm", 0, front.length, advice);
-  const offset = number.index;
+function weightFault(front: string, offset: number): SyntaxFault {
   const read = parseQuantity(front.slice(offset));
-  if (!read.ok) return { ...read, offset: read.offset + offset, help: [...read.help, advice] };
-  return syntaxFault("a weight, in `lb` or `kg`", offset, front.length - offset, advice);
+  const help = [advice, "a number in a name is written without a blank before it, as in `rib4`"];
+  if (!read.ok) return { ...read, offset: read.offset + offset, help: [...read.help, ...help] };
+  return syntaxFault("a weight, in `lb` or `kg`", offset, front.length - offset, ...help);
 }

@@ -5,6 +5,7 @@ import { governs } from "./governs.ts";
 import { answered, figurePart, type InputProblem, refused, sum, type Words } from "./sum.ts";
 
 const fahrenheit = unitOf("°F");
+const mostHalvings = 6;
 const materials = ["epoxy", "sealant", "adhesive-5"] as const;
 const classes = ["A-1/2", "A-1", "A-2", "B-1/2", "B-1", "B-2", "B-4"] as const;
 const applicationHours: Readonly<Record<(typeof classes)[number], string>> = {
@@ -89,13 +90,13 @@ export const cureSum = sum({
     if (material === "epoxy" && time && at && temperature) {
       const from = degreesF(inBaseUnits(at));
       const to = degreesF(inBaseUnits(temperature));
-      if (to.lt(55) || from.lt(55))
-        return refused({
-          input: to.lt(55) ? "temperature" : "at",
-          message: "below 55 °F an epoxy all but stops; no source gives a time for it",
-          help: ["warm resin and parts, and follow the maker's data sheet"],
-        });
       const halvings = to.sub(from).div(18);
+      if (halvings.abs().gt(mostHalvings))
+        return refused({
+          input: "temperature",
+          message: `from ${at.typed} to ${temperature.typed} the rule of thumb means nothing`,
+          help: ["give the temperatures of the data sheet and of the shop"],
+        });
       const value =
         halvings.d === 1n
           ? time.amount.div(new Fraction(2).pow(halvings))
@@ -109,6 +110,11 @@ export const cureSum = sum({
         cautions: [
           "this is working time, not the time until the joint may be loaded",
           "a rule of thumb: one published adhesive schedule halves its time every 27 to 30 °F instead",
+          ...(to.lte(55)
+            ? [
+                "at 55 °F and below one maker calls epoxy all but dormant: the figure is not to be relied on",
+              ]
+            : []),
           ...(to.lt(72) || from.lt(72)
             ? [
                 "below 72 °F the source says nothing; that it holds there too is repeated by others, and the set time of a thin film is said to grow only about 1.3 times",
@@ -133,7 +139,8 @@ export const cureSum = sum({
         parts: [],
         formula:
           "the dash number is the application time in hours at 77 °F and 50 % relative humidity",
-        source: "NAVEDTRA 14315, application of sealants",
+        source:
+          "NAVEDTRA 14315, application of sealants; the list of classes of AMS-S-8802 as quoted by others",
         cautions,
       });
     }

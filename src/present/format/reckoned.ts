@@ -36,6 +36,8 @@ export function figureText({ value, unit }: Figure): string {
 
 /** A figure to the places that a shop can use, without its unit. */
 export function roundedText({ value, unit }: Figure): string {
+  // Beyond this a double has no digit left behind the point.
+  if (typeof value === "number" && Math.abs(value) >= 1e15) return value.toPrecision(significant);
   const amount = typeof value === "number" ? new Fraction(value.toFixed(15)) : value;
   const fixed = places[unit];
   const text = fixed === undefined ? undefined : formatAmount(amount, fixed);
@@ -60,14 +62,13 @@ export function wordsText(words: Words): string {
  * of binary fractions and nothing that was measured.
  */
 export function figureNumber({ value }: Pick<Figure, "value">): number {
-  return Number(value.valueOf().toPrecision(12));
+  return Number(typeof value === "number" ? value.toPrecision(12) : formatSignificant(value, 12));
 }
 
 function withUnit(text: string, unit: string): string {
   if (unit === "") return text;
-  return unit === "°" || unit === "%"
-    ? `${text}${unit === "%" ? " " : ""}${unit}`
-    : `${text} ${unit}`;
+  if (unit === "°") return `${text}°`;
+  return `${text} ${text === "1" && unit === "rivets" ? "rivet" : unit}`;
 }
 
 // Fractions where a shop reads them, decimals where they end soon.

@@ -58,7 +58,7 @@ function givenText({ name, typed, read }: UnderstoodInput): string {
   const shown = `${name} ${printable(typed)}`;
   if (read.kind !== "length in sizes") return shown;
   const { amount, unit } = read.value;
-  const value = figureText({ value: amount, unit: unit.symbol });
+  const value = `${roundedText({ value: amount, unit: unit.symbol })} ${unit.symbol}`;
   return value === typed ? shown : `${shown}, which is ${value}`;
 }
 
