@@ -43,6 +43,7 @@ export const privateWords = [
   "secret-amendment",
   "secret-decision",
   "secret-repair",
+  "secret-reason",
 ] as const;
 
 /** Texts that a spreadsheet would run or change, all of them on the ordinary day. */
@@ -95,7 +96,7 @@ export function eventfulBuild(): Build {
           note: "secret-note",
           private: true,
           span: at(first, 8),
-          minutesSpan: span({ text: 'hours: "1:15"', column: 8, length: 4 }),
+          minutesSpan: span({ text: 'now: "1:45"', column: 6, length: 6 }),
         }),
         session({ date: first, assembly: "wing", kind: "study", minutes: 30, span: at(first, 9) }),
         session({
@@ -224,6 +225,26 @@ export function eventfulBuild(): Build {
           span: at(third, 4),
         }),
         session({ date: third, kind: "rework", minutes: 50, span: at(third, 5) }),
+      ],
+      amendments: [
+        {
+          date: third,
+          day: first,
+          field: "sessions[1].who",
+          was: "[ada, jon]",
+          now: "[ada]",
+          why: "secret-reason",
+          span: at(third, 12),
+        },
+        {
+          date: third,
+          day: first,
+          field: "sessions[1].lots",
+          was: "[sealant-1]",
+          now: "[sealant-1, secret-lot]",
+          why: "secret-reason",
+          span: at(third, 13),
+        },
       ],
       inspections: [
         inspection({ date: third, look: "before closing", findings: "secret-inspection" }),

@@ -240,18 +240,17 @@ class Shown {
   }
 
   /**
-   * An amendment is as private as what it amends, and as the day that carries it. The hours
-   * of a private session or day are public, and so is the correction of them.
+   * An amendment is as private as what it amends, and as the day that carries it. Only what
+   * makes up the hours of a session is public always, and so is the correction of it.
    */
   isPublicAmendment({ date, day, field }: Amendment): boolean {
-    if (!this.isPublicDay(date)) return false;
-    const [, list, number, value] = /^([a-z]+)\[(\d+)\]\.?(.*)$/.exec(field) ?? [];
+    const [, list, number, value] = fieldParts(field);
     const target = this.#days.get(day);
     if (list === "sessions") {
       const session = target?.sessions[Number(number) - 1];
-      return value !== "note" || !(target?.private || session?.private);
+      return value !== "note" || (this.isPublicDay(date) && !target?.private && !session?.private);
     }
-    if (target?.private) return false;
+    if (!this.isPublicDay(date) || target?.private) return false;
     const things =
       list === "readings"
         ? target?.readings
@@ -263,13 +262,34 @@ class Shown {
     return !things?.[Number(number) - 1]?.private;
   }
 
+  amendment(amendment: Amendment): Amendment {
+    const [, , , value = ""] = fieldParts(amendment.field);
+    const shown = (typed: string) =>
+      fieldsWithIds.has(value)
+        ? typed.replace(/[\w.-]+/g, (id) => (this.#isHidden(id) ? "private" : this.#names.id(id)))
+        : typed;
+    return {
+      ...amendment,
+      was: shown(amendment.was),
+      now: shown(amendment.now),
+      why: this.isPublicDay(amendment.date) ? amendment.why : "written on a private day",
+      span: withoutText(amendment.span),
+    };
+  }
+
+  #isHidden(id: string): boolean {
+    return this.#privateLots.has(id) || this.#privateIds.has(id);
+  }
+
   isWithheld(diagnostic: Diagnostic): boolean {
     return diagnostic.private === true || this.#privateFiles.has(diagnostic.span.file);
   }
 
   day(day: Day): Day {
     const sessions = day.sessions.map((session) => this.session(session));
-    const amendments = day.amendments.filter((amendment) => this.isPublicAmendment(amendment));
+    const amendments = day.amendments
+      .filter((amendment) => this.isPublicAmendment(amendment))
+      .map((amendment) => this.amendment(amendment));
     if (!day.private) {
       return {
         ...day,
@@ -330,9 +350,11 @@ class Shown {
       lots: kept.map(({ lot }) => lot),
       lotSpans: kept.flatMap(({ span }) => (span ? [span] : [])),
       // The line may hold the note, and a private day's lines are not shown.
-      ...(noteIsPublic
+      ...(noteIsPublic ? {} : { span: withoutText(session.span) }),
+      // After an amendment it lies in the file of the day that carries the amendment.
+      ...(noteIsPublic && !this.#privateFiles.has(session.minutesSpan.file)
         ? {}
-        : { span: withoutText(session.span), minutesSpan: withoutText(session.minutesSpan) }),
+        : { minutesSpan: withoutText(session.minutesSpan) }),
     };
     this.#sessions.set(session, made);
     return made;
@@ -466,6 +488,26 @@ class Shown {
       help: diagnostic.help.map((each) => this.#names.inMessage(each)),
     };
   }
+}
+
+/** Values of an entry that are ids of people, lots, readings or deviations. */
+const fieldsWithIds = new Set([
+  "who",
+  "roles",
+  "by",
+  "shows",
+  "owner",
+  "accepted-by",
+  "closed-by",
+  "lot",
+  "lots",
+  "supersedes",
+  "deviation",
+]);
+
+/** The list, the number and the value that an amendment's field names, behind the whole. */
+function fieldParts(field: string): (string | undefined)[] {
+  return /^([a-z]+)\[(\d+)\]\.?(.*)$/.exec(field) ?? [];
 }
 
 function withoutText(span: Span): Span {

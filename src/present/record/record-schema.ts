@@ -202,7 +202,9 @@ const session = object("Who worked on what, from when to when, and as which kind
   from: optional(moment("Start; absent when only the hours were typed.")),
   to: optional(moment("End, which may be on the next day.")),
   minutes: minutes("Elapsed minutes, amendments in force."),
-  typed: optional(text("The hours, or the start, as first typed.")),
+  typed: optional(
+    text("The hours, or the start, as typed; once amended, as the amendment has it."),
+  ),
   stage: optional(text("How far the step's joint was at the end.")),
   lots: list("Ids of lots used.", text("An id.")),
   note: optional(text("Note.")),

@@ -50,10 +50,12 @@ export interface CitationRecord extends Citation {
   readonly text: string;
 }
 
+/** A place, without the text of its line. */
 export function placeRecord({ file, line, column }: Span): PlaceRecord {
   return { file, line, column };
 }
 
+/** A value as typed, exactly, and as a number. */
 export function quantityRecord({ typed, amount, unit }: Quantity): QuantityRecord {
   return {
     typed,
@@ -64,22 +66,27 @@ export function quantityRecord({ typed, amount, unit }: Quantity): QuantityRecor
   };
 }
 
+/** A point in time, as data. */
 export function momentRecord({ local, epochMinutes }: Moment): MomentRecord {
   return { local, epochMinutes };
 }
 
+/** Minutes of the build and apart, as data. */
 export function hoursRecord({ build, apart }: Hours): HoursRecord {
   return { build, apart };
 }
 
+/** Minutes of named things, in the order of the map. */
 export function namedHours(hours: ReadonlyMap<string, Hours>): NamedHoursRecord[] {
   return [...hours].map(([id, each]) => ({ id, ...hoursRecord(each) }));
 }
 
+/** Sizes by name, in the order of the map. */
 export function sizesRecord(sizes: ReadonlyMap<string, Quantity>): SizeRecord[] {
   return [...sizes].map(([name, quantity]) => ({ name, quantity: quantityRecord(quantity) }));
 }
 
+/** A citation by its parts and as one line. */
 export function citationRecord(citation: Citation): CitationRecord {
   const { document, edition, place, status } = citation;
   return {
@@ -91,9 +98,10 @@ export function citationRecord(citation: Citation): CitationRecord {
   };
 }
 
-/** The characters that a span marks, as typed; undefined when it marks none. */
+/** The value that a span marks, as typed, without its quotes; undefined when it marks none. */
 export function typedText({ text, column, length }: Span): string | undefined {
-  return text.slice(column - 1, column - 1 + length) || undefined;
+  const typed = text.slice(column - 1, column - 1 + length);
+  return typed.replace(/^(["'])(.*)\1$/, "$2") || undefined;
 }
 
 /** The property when there is a value; nothing, rather than null, when there is none. */
