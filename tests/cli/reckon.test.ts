@@ -296,6 +296,12 @@ witness: \`rivet-row\` was not reckoned
     expect(said).toContain("`diameter` has to be above zero");
   });
 
+  test("a value with a part of its own is read all the same", () => {
+    const row = ["rivet-row", "length=6 in", "diameter=0 in", "pitch-min=3D"];
+    expect(complaint(...row, "edge=2 D + 0.05 in").match(/^error:/gm)).toHaveLength(1);
+    expect(complaint(...row, "edge=0.3 in - 0.3 in").match(/^error:/gm)).toHaveLength(2);
+  });
+
   test("what the sum itself refuses is pointed at too", () => {
     expect(complaint(...row, "count=40")).toContain(
       "  | count=40\n  |       ^^\n  = help: at most 15 fit",

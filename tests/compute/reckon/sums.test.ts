@@ -2,7 +2,8 @@
 
 import { describe, expect, test } from "vitest";
 import { sums } from "../../../src/compute/reckon/index.ts";
-import { reckoned, reckonedText, refusal } from "../../support/reckoned.ts";
+import { reckoned, reckonedText, refusal, sumNamed } from "../../support/reckoned.ts";
+import { quantity } from "../../support/typed-quantity.ts";
 
 const row = ["length=6 in", "diameter=1/8 in", "edge=2D"];
 
@@ -687,4 +688,37 @@ describe("convert", () => {
       "of the US",
     );
   });
+});
+
+describe("called without the command line, a sum still refuses what does not go together", () => {
+  test.each([
+    [
+      "rivet-row",
+      { length: quantity("6 in"), diameter: quantity("1/8 in"), edge: quantity("1/4 in") },
+      "`pitch-min` is missing",
+    ],
+    ["torque", {}, "neither `torque` nor `thread` and `nut` are given"],
+    ["torque", { thread: "10-32" }, "`nut` is missing"],
+    ["torque", { nut: "shear" }, "`thread` is missing"],
+    ["conformity", { value: quantity("1 in") }, "`at-least` and `at-most` are both missing"],
+    ["balance", { item: [] }, "there is nothing to add up"],
+    ["drill", {}, "`size` or `rivet` is missing"],
+    ["travel", { radius: quantity("1 in") }, "`chord` or `angle` is missing"],
+    ["mac", { cg: quantity("1 in"), lemac: quantity("1 in") }, "`temac` or `mac` is missing"],
+  ])("%s", (name, values, message) => {
+    const outcome = sumNamed(name).reckon(values);
+    expect(!outcome.ok && outcome.problems.map((each) => each.message)).toContainEqual(
+      expect.stringContaining(message),
+    );
+  });
+
+  test("a thread that is not in the table is a fault of the program", () => {
+    const values = { thread: "10-33", nut: "tension" };
+    expect(() => sumNamed("torque").reckon(values)).toThrow(RangeError);
+  });
+});
+
+test("a part that there is none of says why in text", () => {
+  const single = ["length=0.7 in", "diameter=1/8 in", "edge=2D", "pitch-min=3D"];
+  expect(reckonedText("rivet-row", ...single)).toContain("none: one rivet has none");
 });
