@@ -2,7 +2,9 @@
 // them. Run by `npm run fonts` after a change to `characters`; the results are kept in git.
 //
 // Hinting is dropped and only Latin-1 and a few signs are kept: 46 kB in all, where the full
-// files are 76 kB. Sources: B612, B612 Mono and Barlow Condensed from @fontsource, OFL-1.1.
+// files are 76 kB. Sources: B612 and Barlow Condensed from @fontsource, OFL-1.1.
+// Figures are set in B612, whose digits are all of one width: B612 Mono sets the colon and the
+// point to the left of their cells, so that 2:45 reads as "2: 45".
 
 import { readFile, writeFile } from "node:fs/promises";
 import subsetFont from "subset-font";
@@ -15,7 +17,7 @@ const characters = `${range(0x20, 0x7e)}${range(0xa0, 0xff)}–—‘’“”�
 const faces = [
   { package: "b612", file: "b612-latin-400-normal", to: "b612-400" },
   { package: "b612", file: "b612-latin-700-normal", to: "b612-700" },
-  { package: "b612-mono", file: "b612-mono-latin-400-normal", to: "b612-mono-400" },
+  { package: "b612", file: "b612-latin-400-italic", to: "b612-400-italic" },
   {
     package: "barlow-condensed",
     file: "barlow-condensed-latin-600-normal",

@@ -1,6 +1,8 @@
 import type { HoursLine } from "../../compute/analysis.ts";
+import type { CalendarDate } from "../../model/calendar.ts";
 import type { Day } from "../../model/day.ts";
 import type { Session } from "../../model/session.ts";
+import { noonOf, timestamp } from "../feeds/timestamp.ts";
 import {
   dateText,
   dateWithWeekday,
@@ -51,7 +53,11 @@ export interface AmendmentView {
 
 /** One dated sheet. */
 export interface DayPage extends Page<"day"> {
-  readonly facts: readonly string[];
+  readonly date: CalendarDate;
+  /** RFC 3339: when it was written, else when the last session ended, else noon UTC. */
+  readonly published: string;
+  /** As `published`, or when an amendment to it was written. */
+  readonly updated: string;
   /** How many days after the day it was written down; absent when the same day. */
   readonly late?: string;
   /** Corrections made later to this sheet. */
@@ -107,11 +113,15 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
     kind: "day",
     url,
     root,
+    date,
+    published: publishedAt(day),
+    updated: updatedAt(record, day),
     part: "days",
     title: day.title,
     description: summary || `${dateText(date)}: ${hoursText(booked.build)} hours of work.`,
     over: [
       { text: dateWithWeekday(date) },
+      ...factsOf(day).map((text) => ({ text })),
       { text: number },
       {
         text: monthText(date.slice(0, 7)),
@@ -119,7 +129,6 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
       },
     ],
     dimension: dayDimension(shown, booked.build, booked.apart),
-    facts: factsOf(day),
     ...(day.late > 0 ? { late: daysText(day.late) } : {}),
     corrected: (record.amendmentsByDay.get(date) ?? []).map((each) => ({
       ...amended(each),
@@ -225,6 +234,18 @@ function dayDimension(shown: Numbered, build: number, apart: number): Dimension 
         ? `hours of building, ${hoursText(apart)} of study and shop apart`
         : "hours of building",
   };
+}
+
+function publishedAt({ date, written, sessions }: Day): string {
+  const moment = written ?? sessions.findLast(({ to }) => to !== undefined)?.to;
+  return moment ? timestamp(moment) : noonOf(date);
+}
+
+function updatedAt(record: RecordIndex, day: Day): string {
+  const amendments = record.amendmentsByDay.get(day.date) ?? [];
+  const last = amendments.reduce((latest, { date }) => (date > latest ? date : latest), "");
+  const carrier = record.dayByDate.get(last);
+  return carrier ? publishedAt(carrier) : publishedAt(day);
 }
 
 function factsOf({ place, conditions }: Day): string[] {

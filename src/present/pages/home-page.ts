@@ -31,11 +31,13 @@ export interface HomePage extends Page<"home"> {
     readonly photo?: PhotoView;
     readonly next: readonly string[];
   };
-  /** The month of the newest day and its days, newest first. */
+  /** The days before the newest, newest first, and the month they lead on to. */
   readonly newest?: { readonly month: Link; readonly rows: readonly TimelineRow[] };
   readonly months: readonly MonthRuler[];
   readonly assemblies: readonly AssemblyRow[];
 }
+
+const newestShown = 8;
 
 /** The home page. */
 export function homePage(record: RecordIndex): HomePage {
@@ -45,7 +47,7 @@ export function homePage(record: RecordIndex): HomePage {
   const links = linksFrom(record, "");
   const last = record.shownDays.at(-1);
   const newestMonth = build.days.at(-1)?.date.slice(0, 7);
-  const newestDays = newestMonth === undefined ? [] : (record.daysByMonth.get(newestMonth) ?? []);
+  const newestDays = build.days.slice(-newestShown - 1, -1).reverse();
   const photo = last?.photos.find(({ file }) => record.pictures.has(file));
   const total = hoursText(hours.total.build);
   return {
@@ -56,8 +58,6 @@ export function homePage(record: RecordIndex): HomePage {
     title: project.title,
     description: project.summary,
     over: [
-      { text: project.designation },
-      { text: `serial ${project.serial}` },
       ...(project.registration === undefined ? [] : [{ text: project.registration }]),
       { text: project.basis },
     ],
@@ -86,7 +86,7 @@ export function homePage(record: RecordIndex): HomePage {
       : {
           newest: {
             month: { text: monthText(newestMonth), href: links.to(addresses.month(newestMonth)) },
-            rows: timelineRows(record, links, newestDays.toReversed()),
+            rows: timelineRows(record, links, newestDays, shortDate),
           },
         }),
     months: monthRulers(record, links),
@@ -121,13 +121,9 @@ function standingsOf(record: RecordIndex): Standing[] {
   const wait = analysis.cures.filter(({ over }) => !over).length;
   const holds = analysis.holds.filter(({ released }) => released === undefined).length;
   const squawks = analysis.squawks.filter(({ standing }) => standing !== "closed").length;
+  const undecided = analysis.deviations.filter(({ open: still }) => still).length;
   const lastDate = analysis.build.days.at(-1)?.date;
   return [
-    {
-      figure: hoursText(analysis.hours.total.build),
-      says: placeLink("", "hours", "hours of building"),
-      wants: false,
-    },
     {
       figure: String(analysis.build.days.length),
       says: {
@@ -138,6 +134,7 @@ function standingsOf(record: RecordIndex): Standing[] {
       wants: false,
     },
     count(record.findings.length, "finding open", "findings open", open(""), true),
+    count(undecided, "deviation undecided", "deviations undecided", open(""), true),
     count(squawks, "squawk open", "squawks open", open(""), false),
     count(wait, "cure not over", "cures not over", open(""), false),
     count(holds, "joint held only for now", "joints held only for now", open(""), false),

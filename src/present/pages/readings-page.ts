@@ -35,6 +35,8 @@ export interface RulePage extends Page<"rule"> {
   /** How the instrument's uncertainty enters the decision. */
   readonly decision: string;
   readonly set?: Link;
+  /** The limits with every size filled in, when they are the same for every reading. */
+  readonly filled?: string;
   /** Newest first. */
   readonly readings: readonly ReadingView[];
   readonly row: RuleRow;
@@ -81,7 +83,10 @@ export function rulePage(record: RecordIndex, rule: ToleranceRule): RulePage {
   const url = record.addresses.rule(rule.id);
   const root = rootOf(url);
   const links = linksFrom(record, root);
-  const readings = record.readingsByRule.get(rule.id) ?? [];
+  const readings = (record.readingsByRule.get(rule.id) ?? [])
+    .map((each) => readingView(record, links, each))
+    .reverse();
+  const [filled, ...others] = new Set(readings.map(({ limits }) => limits));
   const row = ruleRow(record, links.rule(rule.id), rule);
   return {
     kind: "rule",
@@ -102,7 +107,8 @@ export function rulePage(record: RecordIndex, rule: ToleranceRule): RulePage {
     ...(rule.set === undefined
       ? {}
       : { set: { text: rule.set, href: links.to(limitSetUrl(rule.set)) } }),
-    readings: readings.map((each) => readingView(record, links, each)).reverse(),
+    ...(filled !== undefined && others.length === 0 ? { filled } : {}),
+    readings,
     row,
     block: {
       title: rule.title,

@@ -51,6 +51,7 @@ export interface RecordIndex extends EditedAnalysis {
   /** All days, shown or not, so that a sheet has one number in every edition; from 1. */
   readonly sheetOf: ReadonlyMap<CalendarDate, number>;
   readonly shownDays: readonly Day[];
+  readonly dayByDate: ReadonlyMap<CalendarDate, Day>;
   /** All days, shown or not, by month; months oldest first. */
   readonly daysByMonth: ReadonlyMap<CalendarMonth, readonly Day[]>;
   /** Minutes of building on the longest day; at least one hour, so that it can be divided by. */
@@ -122,6 +123,7 @@ export function recordIndex(input: SiteInput): RecordIndex {
     addresses: addressesOf(build),
     sheetOf: new Map(build.days.map(({ date }, index) => [date, index + 1])),
     shownDays,
+    dayByDate: new Map(build.days.map((day) => [day.date, day])),
     daysByMonth: grouped(build.days, ({ date }) => monthOf(date)),
     longestDay: [...analysis.hours.byDate.values()].reduce(
       (most, hours) => Math.max(most, hours.build),

@@ -1,4 +1,5 @@
 import { ruleSets } from "../../model/published/rule-sets.ts";
+import { noonOf } from "../feeds/timestamp.ts";
 import { caution, type Edition, editionNote } from "../record/edition.ts";
 import { hrefTo, places } from "./addresses.ts";
 import { type AssembliesPage, assembliesPage } from "./assemblies-page.ts";
@@ -45,6 +46,12 @@ export interface Shell {
   readonly foot: readonly { readonly text: string; readonly url: string }[];
   /** Where the site stands, with its closing slash; absent while unknown. */
   readonly address?: string;
+  /** For the feeds: what tells this project from every other and never changes. */
+  readonly identity: string;
+  /** Who writes, as the edition may name them. */
+  readonly author: string;
+  /** RFC 3339. */
+  readonly begun: string;
 }
 
 /** Pages by kind, each list in the order they are turned. */
@@ -142,8 +149,19 @@ function shellOf(record: RecordIndex): Shell {
       { text: "How this record is kept", url: hrefTo("", places.record) },
       { text: "About, and what this is not", url: hrefTo("", places.about) },
     ],
-    ...(project.address === undefined ? {} : { address: project.address }),
+    ...(project.address === undefined ? {} : { address: withSlash(project.address) }),
+    identity: `${project.designation} ${project.serial} ${project.begun}`,
+    author:
+      [...record.analysis.build.people.values()]
+        .filter(({ role }) => role === "builder")
+        .map(({ name }) => name)
+        .join(", ") || "the builder",
+    begun: noonOf(project.begun),
   };
+}
+
+function withSlash(address: string): string {
+  return address.endsWith("/") ? address : `${address}/`;
 }
 
 function around<Item>(

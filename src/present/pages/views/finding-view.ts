@@ -10,6 +10,7 @@ export interface FindingView {
   readonly title: string;
   readonly message: string;
   readonly notes: readonly string[];
+  /** What to write in which entry; only the private edition says it. */
   readonly help: readonly string[];
   /** The sheet it is about; absent when it is about a register. */
   readonly day?: Mention;
@@ -26,14 +27,14 @@ export function findingView(
   return {
     number,
     title: code.replaceAll("-", " "),
-    message: withoutTicks(message),
-    notes: notes.map(withoutTicks),
-    help: help.map(withoutTicks),
+    message: onPage(message),
+    notes: notes.map(onPage),
+    help: record.edition === "private" ? help.map(onPage) : [],
     ...(date === undefined ? {} : { day: links.day(date) }),
   };
 }
 
-// Backquotes mark names in the terminal; on a page the words stand by themselves.
-function withoutTicks(text: string): string {
-  return text.replaceAll("`", "");
+// Backquotes and places in files are for the terminal; on a page the words stand by themselves.
+function onPage(text: string): string {
+  return text.replaceAll("`", "").replace(/(?:: | at )?\S+\.(?:md|yaml):\d+(?::\d+)?/g, "");
 }

@@ -8,7 +8,12 @@ import { type Percent, percent } from "./measurement-strip.ts";
 export interface HoursChart {
   /** Corners in a frame of 1000 by 1000, for `polyline`. */
   readonly line: string;
-  readonly months: readonly { readonly x: Percent; readonly label?: string }[];
+  readonly months: readonly {
+    readonly x: Percent;
+    readonly label?: string;
+    /** Near the right edge, where a label has to end instead of begin. */
+    readonly late: boolean;
+  }[];
   readonly levels: readonly { readonly y: Percent; readonly label: string }[];
   /** Where an amendment was made. */
   readonly revisions: readonly { readonly x: Percent; readonly y: Percent }[];
@@ -45,6 +50,7 @@ export function hoursChart(
     months: months.map((month, index) => ({
       x: percent(x(`${month}-01`) / 10),
       ...(index % every === 0 ? { label: month } : {}),
+      late: x(`${month}-01`) > 930,
     })),
     levels: Array.from({ length: top / 60 / step + 1 }, (_, index) => ({
       y: percent(100 - (100 * index * step * 60) / top),

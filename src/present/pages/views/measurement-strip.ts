@@ -46,7 +46,7 @@ export function measurementStrip(
   const scale = scaleOf(low, high, measured);
   const place = (value: number) => Math.min(98, Math.max(2, scale(value)));
   const uncertainty = instrument?.uncertainty && extent(instrument.uncertainty);
-  const labelled = outermost(measured);
+  const labelled = outermost(measured.map(place));
   const start = low === undefined ? 2 : bandStart;
   const end = high === undefined ? 98 : bandEnd;
 
@@ -69,9 +69,7 @@ export function measurementStrip(
         ...(uncertainty === undefined
           ? {}
           : { spread: spreadOf(place(at - uncertainty), place(at + uncertainty)) }),
-        ...(anchor === undefined
-          ? {}
-          : { label: { text: value.quantity.typed, anchor: keptInside(anchor, x) } }),
+        ...(anchor === undefined ? {} : { label: { text: value.quantity.typed, anchor } }),
       };
     }),
   };
@@ -106,15 +104,22 @@ function stretch(limit: number, farthest: number, broken: boolean, direction: 1 
   return [{ x: percent(Math.min(limit, farthest)), width: percent(size) }];
 }
 
-function outermost(measured: readonly number[]): Map<number, "start" | "middle" | "end"> {
-  const least = measured.indexOf(Math.min(...measured));
-  const most = measured.indexOf(Math.max(...measured));
-  if (measured[least] === measured[most]) return new Map([[least, "middle"]]);
-  return new Map([
-    [least, "end"],
-    [most, "start"],
-  ]);
+// The least to the left of its mark and the most to the right of it, unless that would leave
+// the drawing; where both then want the same room, the most goes without.
+function outermost(places: readonly number[]): Map<number, "start" | "middle" | "end"> {
+  const left = Math.min(...places);
+  const right = Math.max(...places);
+  const least = places.indexOf(left);
+  const most = places.indexOf(right);
+  if (left === right) return new Map([[least, keptInside("middle", left)]]);
+  const labels = new Map([[least, keptInside("end", left)]]);
+  const last = keptInside("start", right);
+  if (last !== labels.get(least) || right - left > widest) labels.set(most, last);
+  return labels;
 }
+
+/** As wide as a label gets on a narrow screen. */
+const widest = 36;
 
 function keptInside(anchor: "start" | "middle" | "end", x: number): "start" | "middle" | "end" {
   if (x < 16) return "start";

@@ -39,6 +39,8 @@ export interface ReadingView {
   readonly supersedes?: Mention;
   readonly supersededBy?: Mention;
   readonly deviation?: Mention;
+  /** The deviation it names has no disposition yet. */
+  readonly undecided: boolean;
   readonly strip?: MeasurementStrip;
 }
 
@@ -93,12 +95,13 @@ export function readingView(record: RecordIndex, links: Links, judged: JudgedRea
     ...(judged.deviation
       ? { deviation: links.deviation(judged.deviation.id, judged.deviation.date) }
       : {}),
+    undecided: judged.deviation !== undefined && judged.deviation.disposition === undefined,
     ...(strip ? { strip } : {}),
   };
 }
 
 function excessText(verdict: Exclude<Verdict, { kind: "within" }>): string {
-  return `${formatSignificant(verdict.by, 4)} ${verdict.limit.unit.symbol} ${verdict.kind === "below" ? "under" : "over"}`;
+  return `${formatSignificant(verdict.by, 2)} ${verdict.limit.unit.symbol} ${verdict.kind === "below" ? "under" : "over"}`;
 }
 
 // The least favourable value speaks for the reading.

@@ -1,7 +1,8 @@
-import { daysBetween } from "../../../model/calendar.ts";
+import { type CalendarDate, daysBetween } from "../../../model/calendar.ts";
 import type { Day } from "../../../model/day.ts";
 import { daysText, weekdayText } from "../../format/dates.ts";
 import { hoursText } from "../../format/hours.ts";
+import { excerpt } from "../../markdown/render-prose.ts";
 import type { Links } from "../links.ts";
 import type { RecordIndex } from "../record-index.ts";
 import { type Percent, percent } from "./measurement-strip.ts";
@@ -12,14 +13,16 @@ export interface DayRow {
   readonly kind: "day";
   /** `2026-03-14`. */
   readonly date: string;
-  /** `Sat 14`. */
+  /** `Sat 14`, or `14 Mar` where several months stand together. */
   readonly label: string;
   readonly title: string;
   /** Absent for a day kept private, which has no sheet. */
   readonly href?: string;
+  /** How its prose begins; absent when there is none. */
+  readonly excerpt?: string;
   readonly hours: string;
   readonly apart?: string;
-  /** Length of its tick; the longest day of the record is 100 %. */
+  /** Length of its tick; the longest day of the record is 80 %, to leave room for the figure. */
   readonly length: Percent;
   readonly assemblies: readonly string[];
   /** `2 findings`, `1 deviation`, `3 photographs`; empty when there are none. */
@@ -45,18 +48,23 @@ export function timelineRows(
   record: RecordIndex,
   links: Links,
   days: readonly Day[],
+  label: (date: CalendarDate) => string = weekdayAndDay,
 ): TimelineRow[] {
   return days.flatMap((day, index): TimelineRow[] => {
     const before = days[index - 1];
     const idle = before ? Math.abs(daysBetween(before.date, day.date)) - 1 : 0;
-    const row = dayRow(record, links, day);
+    const row = { ...dayRow(record, links, day), label: label(day.date) };
     return idle < shortestGap
       ? [row]
       : [{ kind: "gap", text: `${daysText(idle)} without an entry` }, row];
   });
 }
 
-function dayRow(record: RecordIndex, links: Links, day: Day): DayRow {
+function weekdayAndDay(date: CalendarDate): string {
+  return `${weekdayText(date).slice(0, 3)} ${Number(date.slice(8))}`;
+}
+
+function dayRow(record: RecordIndex, links: Links, day: Day): Omit<DayRow, "label"> {
   const { date } = day;
   const { build } = record.analysis;
   const hours = record.analysis.hours.byDate.get(date) ?? { build: 0, apart: 0 };
@@ -67,12 +75,12 @@ function dayRow(record: RecordIndex, links: Links, day: Day): DayRow {
   return {
     kind: "day",
     date,
-    label: `${weekdayText(date).slice(0, 3)} ${Number(date.slice(8))}`,
     title: shown ? day.title : "Kept private: the hours alone",
     ...(shown ? { href: links.to(record.addresses.day(date)) } : {}),
+    ...(day.prose.trim() === "" ? {} : { excerpt: excerpt(day.prose, 150) }),
     hours: hoursText(hours.build),
     ...(hours.apart > 0 ? { apart: hoursText(hours.apart) } : {}),
-    length: percent((100 * hours.build) / record.longestDay),
+    length: percent((80 * hours.build) / record.longestDay),
     assemblies: assemblies.map((id) => build.assemblies.get(id)?.title ?? id),
     ...counted("findings", record.findingsByDate.get(date)?.length, "finding"),
     ...counted("deviations", record.deviationsByDate.get(date)?.length, "deviation"),

@@ -1,0 +1,66 @@
+import type { MonthRuler } from "../../src/present/pages/views/month-ruler.ts";
+import type { TimelineRow } from "../../src/present/pages/views/timeline-row.ts";
+import { Picture } from "./photo.tsx";
+
+/** Days on a vertical dimension line, with breaks where nothing was done. */
+export function Timeline({ of }: { of: readonly TimelineRow[] }) {
+  return (
+    <ol class="days">
+      {of.map((row) =>
+        row.kind === "gap" ? (
+          <li class="gap">
+            <svg viewBox="0 0 24 40" width="24" height="40" aria-hidden="true">
+              <path d="M12 0v11L3 17l18 6-9 6v11" />
+            </svg>
+            <span>{row.text}</span>
+          </li>
+        ) : (
+          <li>
+            <time datetime={row.date}>{row.label}</time>
+            <svg class="length" height="22" aria-hidden="true">
+              <line class="ink" x1="0" x2={row.length} y1="11" y2="11" />
+              <line class="ink" x1={row.length} x2={row.length} y1="5" y2="17" />
+              <text x={row.length} y="16.5" dx="8">
+                {row.hours}
+              </text>
+            </svg>
+            <div>
+              <h3>{row.href === undefined ? row.title : <a href={row.href}>{row.title}</a>}</h3>
+              {row.excerpt !== undefined && <p class="excerpt">{row.excerpt}</p>}
+              <p>
+                <span class="unseen">{row.hours} hours</span>
+                {row.apart !== undefined && <span>{row.apart} study and shop</span>}
+                {row.assemblies.length > 0 && <span>{row.assemblies.join(", ")}</span>}
+                {row.photographs !== undefined && <span>{row.photographs}</span>}
+                {row.deviations !== undefined && <span class="red">{row.deviations}</span>}
+                {row.findings !== undefined && <span class="wants">{row.findings}</span>}
+              </p>
+            </div>
+            {row.picture && <Picture of={row.picture} sizes="(min-width: 48rem) 144px, 192px" />}
+          </li>
+        ),
+      )}
+    </ol>
+  );
+}
+
+/** Months as rulers, one tick a day. */
+export function Rulers({ of }: { of: readonly MonthRuler[] }) {
+  return (
+    <ol class="rulers">
+      {of.map(({ month, hours, days, ticks }) => (
+        <li>
+          <a href={month.href}>{month.text}</a>
+          <svg height="30" aria-hidden="true">
+            <line class="base" x1="0" x2="100%" y1="29.5" y2="29.5" />
+            {ticks.map(({ x, top }) => (
+              <line class="ink" x1={x} x2={x} y1={top} y2="100%" />
+            ))}
+          </svg>
+          <span>{days}</span>
+          <b>{hours}</b>
+        </li>
+      ))}
+    </ol>
+  );
+}
