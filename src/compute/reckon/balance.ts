@@ -1,5 +1,5 @@
-import Fraction from "fraction.js";
 import { compareQuantities } from "../../model/quantity.ts";
+import { momentLines, momentUnit, sumOfMoments } from "../moments.ts";
 import { amountIn } from "./amount-in.ts";
 import { governs } from "./governs.ts";
 import {
@@ -12,8 +12,6 @@ import {
   sum,
   textPart,
 } from "./sum.ts";
-
-const zero = new Fraction(0);
 
 /** Stands with every sum on weight and balance. */
 export const balanceCautions = [
@@ -91,16 +89,11 @@ export const balanceSum = sum({
         help: ["exchange the two"],
       });
 
-    const pounds = first.weight.unit;
-    const inches = first.arm.unit;
-    const lines = loads.map(({ name, weight, arm }) => {
-      const mass = amountIn(weight, pounds);
-      const place = amountIn(arm, inches);
-      return { name, mass, place, moment: mass.mul(place) };
-    });
-    const weight = lines.reduce((total, { mass }) => total.add(mass), zero);
-    const moment = lines.reduce((total, line) => total.add(line.moment), zero);
-    if (weight.lte(0))
+    const units = { weight: first.weight.unit, arm: first.arm.unit };
+    const { weight: pounds, arm: inches } = units;
+    const lines = momentLines(loads, units);
+    const { weight, moment, cg } = sumOfMoments(lines);
+    if (!cg)
       problems.push({
         input: "item",
         message: [
@@ -110,10 +103,9 @@ export const balanceSum = sum({
         ],
         help: ["more is taken out than there was: look at the signs"],
       });
-    if (problems.length > 0) return refused(...problems);
+    if (!cg || problems.length > 0) return refused(...problems);
 
-    const cg = moment.div(weight);
-    const product = `${pounds.symbol}·${inches.symbol}`;
+    const product = momentUnit(units);
     const compared: Part[] = [];
     if (forward || aft) {
       const ahead = forward && cg.lt(amountIn(forward, inches));
@@ -140,11 +132,11 @@ export const balanceSum = sum({
         rowsPart(
           "items",
           "items",
-          lines.map(({ name, mass, place, moment: turn }, index) => [
+          lines.map(({ load, weight: mass, arm: place, moment: turn }, index) => [
             textPart(
               "name",
               "item",
-              name || (start && index === 0 ? "start" : `item ${index + (start ? 0 : 1)}`),
+              load.name || (start && index === 0 ? "start" : `item ${index + (start ? 0 : 1)}`),
             ),
             figurePart("weight", "weight", mass, pounds.symbol),
             figurePart("arm", "arm", place, inches.symbol),

@@ -1,3 +1,4 @@
+import { chordPercent } from "../moments.ts";
 import { amountIn } from "./amount-in.ts";
 import { governs } from "./governs.ts";
 import { answered, figurePart, refused, sum } from "./sum.ts";
@@ -56,7 +57,7 @@ export const meanChordSum = sum({
         help: ["exchange `lemac` and `temac`"],
       });
     return answered({
-      result: { value: cg.amount.sub(front).div(chord).mul(100), unit: "%" },
+      result: { value: chordPercent(cg.amount, front, front.add(chord)), unit: "%" },
       parts: [figurePart("chord", "mean aerodynamic chord", chord, unit.symbol)],
       formula: "%MAC = (CG − LEMAC) / MAC × 100",
       source: "FAA-H-8083-1B",
