@@ -1,8 +1,13 @@
-import { contentKind } from "./photos/content-kind.ts";
+import { type ContentKind, contentKind } from "./photos/content-kind.ts";
 
 // Marks of metadata that can tell where the shop is: EXIF, XMP, and places in video files.
 const marks = ["Exif", "GPS", "ns.adobe.com", "ISO6709"] as const;
-const videoMarks = ["\u00a9xyz", "loci"] as const;
+const ownMarks: Readonly<Partial<Record<ContentKind, readonly string[]>>> = {
+  video: ["\u00a9xyz", "loci"],
+  // These chunks and items may hold compressed text, in which no mark would be seen.
+  png: ["eXIf", "zTXt", "iTXt"],
+  avif: ["mime"],
+};
 
 /**
  * Looks for metadata in a published picture or video.
@@ -16,7 +21,7 @@ const videoMarks = ["\u00a9xyz", "loci"] as const;
 export function hiddenMetadata(bytes: Uint8Array): string[] {
   const buffer = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const kind = contentKind(buffer);
-  const wanted: readonly string[] = kind === "video" ? [...marks, ...videoMarks] : marks;
+  const wanted = [...marks, ...(ownMarks[kind] ?? [])];
   const pieces = outside(buffer, pixelRanges(buffer, kind));
   return wanted.filter((mark) => pieces.some((piece) => piece.includes(mark, 0, "latin1")));
 }
@@ -24,7 +29,7 @@ export function hiddenMetadata(bytes: Uint8Array): string[] {
 /** From `start` (inclusive) to `end` (exclusive). */
 type Range = readonly [start: number, end: number];
 
-function pixelRanges(buffer: Buffer, kind: string): Range[] {
+function pixelRanges(buffer: Buffer, kind: ContentKind): Range[] {
   try {
     if (kind === "jpeg") return jpegPixels(buffer);
     if (kind === "png") return pngPixels(buffer);

@@ -1,0 +1,84 @@
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { expect, onTestFinished, test } from "vitest";
+import { startPreviewServer } from "../../src/cli/preview-server.ts";
+import { indexSite } from "../../src/write/search-index.ts";
+import { filesIn, scratchFolder } from "../support/scratch-folder.ts";
+
+const prose = {
+  dimpled: "Dimpled 3/32 holes along the rib.",
+  opened: "Opened to 3/16, serial 32 and 3 more, 332 rivets.",
+  skin: "The skin is .125 in thick.",
+  spacer: "Made a spacer of 0.125 in.",
+  read: "The reading is 0.1250 in.",
+  hours: "Drove 125 rivets in 1.25 hours.",
+  drill: "A No. 30 drill for the skins.",
+  waited: "Waited 30 minutes.",
+  larger: "A No. 40 drill.",
+  universal: "AN470AD4-5 rivets, riveted from the middle.",
+  short: "AN470AD3-4 rivets.",
+  bolt: "Bolt AN3-5A, torque 31 lbf·in.",
+  step: "Step HS-07 is done.",
+  other: "Step HS-08 is begun; deviation D-014.",
+};
+
+/** What a builder or a follower types, and the days that have to come back, in any order. */
+const queries: readonly [string, ...(keyof typeof prose)[]][] = [
+  ["AN470AD4-5", "universal"],
+  ["AN470", "universal", "short"],
+  ["an470ad3", "short"],
+  ["AN3-5A", "bolt"],
+  ["3/32", "dimpled"],
+  ["3/16", "opened"],
+  [".125", "skin"],
+  ["0.125", "spacer", "read"],
+  ["0.1250", "read"],
+  ["1.25", "hours"],
+  ["No. 30", "drill"],
+  ["#30", "drill", "waited"],
+  ["HS-07", "step"],
+  ["D-014", "other"],
+  ["lbf·in", "bolt"],
+  ["torque", "bolt"],
+  ["rivet", "universal", "short", "hours", "opened"],
+];
+
+interface Search {
+  options(options: { basePath: string; baseUrl: string }): Promise<void>;
+  search(query: string): Promise<{ results: { data(): Promise<{ url: string }> }[] }>;
+}
+
+test("finds what people look for, by the same script as the search page", async () => {
+  const site = scratchFolder(
+    Object.fromEntries(
+      Object.entries(prose).map(([name, text]) => [
+        `${name}/index.html`,
+        `<!doctype html><html lang="en"><head><title>${name}</title></head><body><nav>torque</nav><main data-pagefind-body><p>${text}</p></main></body></html>`,
+      ]),
+    ),
+  );
+  expect(await indexSite(site)).toEqual({ pages: Object.keys(prose).length });
+
+  const made = filesIn(join(site, "pagefind"));
+  expect(made).toContain("pagefind.js");
+  expect(made.filter((file) => /ui|highlight|playground|\.css$/.test(file))).toEqual([]);
+
+  const server = await startPreviewServer({ siteFolder: site, port: 0 });
+  onTestFinished(() => server.close());
+  const script = pathToFileURL(join(site, "pagefind/pagefind.js")).href;
+  const pagefind = (await import(/* @vite-ignore */ script)) as Search;
+  await pagefind.options({ basePath: `${server.address}pagefind/`, baseUrl: "/" });
+  for (const [query, ...expected] of queries) {
+    const { results } = await pagefind.search(query);
+    const found = await Promise.all(results.map(async (result) => (await result.data()).url));
+    expect([query, ...found.sort()]).toEqual([query, ...expected.map((n) => `/${n}/`).sort()]);
+  }
+});
+
+test("gives the same files for the same pages", async () => {
+  const page = '<!doctype html><html lang="en"><title>a</title><body><p>rivets</p></body></html>';
+  const [one, two] = [scratchFolder({ "index.html": page }), scratchFolder({ "index.html": page })];
+  await indexSite(one);
+  await indexSite(two);
+  expect(filesIn(one)).toEqual(filesIn(two));
+});
