@@ -4,7 +4,7 @@ import { amendmentText, type HoursRow, hoursTable, nameAt } from "../../../prese
 import { columnNamed } from "../../../present/tables/table.ts";
 import type { PaperRow, PaperTable } from "../paper/paper-table.ts";
 
-const widths = { row: 24, date: 50, role: 42, kind: 37, clock: 53, hours: 33, total: 42 } as const;
+const widths = { row: 24, date: 50, role: 41, kind: 37, clock: 53, hours: 33, total: 41 } as const;
 
 /**
  * Rows of the hours as a ledger: running total in the last column, the total brought forward
@@ -15,7 +15,7 @@ const widths = { row: 24, date: 50, role: 42, kind: 37, clock: 53, hours: 33, to
  */
 export function ledgerTable(title: string, rows: readonly HoursRow[], width: number): PaperTable {
   const free = width - Object.values(widths).reduce((sum, each) => sum + each, 0);
-  const who = Math.round(free * 0.34);
+  const who = Math.round(free * 0.31);
   const heading = (key: string) => columnNamed(hoursTable, key).heading;
   return {
     title,
@@ -55,7 +55,7 @@ function ledgerRow(row: HoursRow): PaperRow {
     cells: [
       { text: `${row.number}` },
       { text: line.date },
-      { text: stage === undefined ? work : `${work} – ${stage}`, notes: remarks(row) },
+      { text: stage === undefined ? work : `${work} (${stage})`, notes: remarks(row) },
       { text: nameAt(row) },
       { text: line.role },
       { text: line.kind },

@@ -19,7 +19,7 @@ const small = { face: "text", size: 7.2 } as const;
 
 const explanations = [
   "One row per person per session, in order of date. Two people for two hours are four hours. Row numbers run through parts 1 and 2 together and are those of hours.csv. Hours are written as hours:minutes and nothing is rounded.",
-  "What stands after the dash behind a step is the stage its joint had reached. Clock times are those of the shop. A dash stands where only the hours were typed. A late entry says when it was written. An amended value shows what it was, what it is now, when it was amended and why; totals use the new value.",
+  "The stage that a step's joint had reached stands in brackets. Clock times are those of the shop. A dash stands where only the hours were typed. A late entry says when it was written. An amended value shows what it was, what it is now, when it was amended and why; totals use the new value.",
   "Characters that the printed typefaces lack are spelled out, or stand as their Unicode number in brackets. The digest lets anybody check that the file record.json is the one this book was printed from: its SHA-256 must be the one above. That shows that neither was changed since. It does not show that what they say is true, nor when it was written.",
 ];
 
