@@ -28,7 +28,7 @@ const largestDenominator = 999n;
 export function figureText({ value, unit }: Figure): string {
   const rounded = roundedText({ value, unit });
   const shown = withUnit(rounded, unit);
-  const exact = typeof value === "number" || unit === "D" ? undefined : shortExact(value);
+  const exact = typeof value === "number" || unit === "D" ? undefined : shortExact(value, unit);
   return exact === undefined || exact === rounded
     ? shown
     : `${shown} (exactly ${withUnit(exact, unit)})`;
@@ -71,10 +71,10 @@ function withUnit(text: string, unit: string): string {
   return `${text} ${text === "1" && unit === "rivets" ? "rivet" : unit}`;
 }
 
-// Fractions where a shop reads them, decimals where they end soon.
-function shortExact(value: Fraction): string | undefined {
+// Fractions of an inch where a tape has them, decimals where they end soon.
+function shortExact(value: Fraction, unit: string): string | undefined {
   const decimal = exactText(value);
-  const marks = value.d <= 64n && 64n % value.d === 0n;
+  const marks = unit === "in" && value.d <= 64n && 64n % value.d === 0n;
   if (!decimal.includes("/") && decimal.length <= longestExact && !marks) return decimal;
   if (value.d > largestDenominator || value.d === 1n) return undefined;
   return value.toFraction(true);

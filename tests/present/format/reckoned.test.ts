@@ -22,6 +22,7 @@ describe("figures in text", () => {
     ["37", "rivets", "37 rivets"],
     ["1", "rivets", "1 rivet"],
     ["200/3", "lbf·in", "66.667 lbf·in (exactly 66 2/3 lbf·in)"],
+    ["105/4", "lbf·in", "26.25 lbf·in"],
     ["22/7", "D", "3.14 D"],
     ["2/3", "", "0.66667 (exactly 2/3)"],
     ["-12/59", "in", "-0.2034 in (exactly -12/59 in)"],
