@@ -37,7 +37,11 @@ export function atomText({ info, entries }: Feed): string {
 
 /** The feed as JSON Feed 1.1, at most `mostEntries` and below `mostBytes`. */
 export function jsonFeedText({ info, entries }: Feed): string {
-  return fitting(entries, (kept) => `${JSON.stringify(generateJsonFeed(jsonValue(info, kept)))}\n`);
+  return fitting(entries, (kept) => {
+    const made = generateJsonFeed(jsonValue(info, kept)) as { readonly items?: readonly unknown[] };
+    // The generator leaves an empty list out, which JSON Feed requires.
+    return `${JSON.stringify({ ...made, items: made.items ?? [] })}\n`;
+  });
 }
 
 function atomValue(info: FeedInfo, entries: readonly FeedEntry[]): AtomFeed.Feed<string> {
