@@ -52,7 +52,10 @@ export function readDay(
   const { zone, project } = context;
   const date = typed.date.date;
   const written = typed.written && zone.moment(typed.written.date, typed.written.clock, faults);
-  if ((typed.sessions ?? []).length === 0 && prose.trim() === "") {
+  // A session that was typed and could not be read has its own fault already.
+  const sessions = typed.node.entries.get("sessions")?.value;
+  const worked = sessions?.kind === "list" ? sessions.items.length > 0 : typed.sessions;
+  if (!worked && prose.trim() === "") {
     faults.add("empty-day", typed.date.node.span, {
       message: "the entry has neither prose nor sessions",
       help: ["write a sentence below the second `---`, or add `sessions`"],

@@ -1,3 +1,5 @@
+import { addDays, type CalendarDate, isCalendarDate } from "../model/calendar.ts";
+
 /**
  * Reads a time of day as people type it in a hurry: `18:40`, `1840`, `7.30`, `7,30`, `730p`,
  * `7:30 pm`, `19h`, `7`. Without a `p` or an `a` it is on the 24-hour clock.
@@ -41,4 +43,16 @@ function minutesSpoken(typed: string): number | undefined {
   // Hundredths of an hour, so that nothing is rounded: 1.25 h is 75 minutes, 1.33 h is none.
   const hundredths = Number(hours[1]) * 100 + Number((hours[2] ?? "").padEnd(2, "0"));
   return (hundredths * 3) / 5;
+}
+
+/**
+ * Reads a day as people name it: `2026-03-14`, `today`, `yesterday`.
+ * @param today What `today` means, as `YYYY-MM-DD`.
+ * @returns The date, or `undefined` when it is none of these, or does not exist.
+ */
+export function spokenDate(text: string, today: CalendarDate): CalendarDate | undefined {
+  const typed = text.trim().toLowerCase();
+  if (typed === "today") return today;
+  if (typed === "yesterday") return addDays(today, -1);
+  return isCalendarDate(typed) ? typed : undefined;
 }

@@ -107,9 +107,14 @@ export function dateIn(zone: string, now: Date): CalendarDate {
   return DateTime.fromJSDate(now, { zone }).toFormat("yyyy-MM-dd");
 }
 
-/** The wall clock in a zone as `YYYY-MM-DD HH:MM`. `now` comes from the caller. */
+/**
+ * The wall clock in a zone as `YYYY-MM-DD HH:MM`, as an entry says it: with the offset behind it
+ * in the hour that the clock shows twice. `now` comes from the caller.
+ */
 export function clockIn(zone: string, now: Date): string {
-  return DateTime.fromJSDate(now, { zone }).toFormat("yyyy-MM-dd HH:mm");
+  const wall = DateTime.fromJSDate(now, { zone });
+  const twice = wall.getPossibleOffsets().length > 1;
+  return wall.toFormat(twice ? "yyyy-MM-dd HH:mmZZ" : "yyyy-MM-dd HH:mm");
 }
 
 function momentOf(at: DateTime): Moment {

@@ -1,7 +1,7 @@
 // Times and durations as they are typed at ten in the evening.
 
 import { describe, expect, test } from "vitest";
-import { spokenDuration, spokenTime } from "../../src/read/spoken-time.ts";
+import { spokenDate, spokenDuration, spokenTime } from "../../src/read/spoken-time.ts";
 
 describe("a time of day", () => {
   test.each([
@@ -125,5 +125,20 @@ describe("a duration", () => {
         (hundredths * 36) % 60 === 0 ? hundredths * 36 : 0,
       ]);
     }
+  });
+});
+
+describe("a day", () => {
+  test.each([
+    ["2026-03-14", "2026-03-14"],
+    [" Today ", "2026-03-01"],
+    ["yesterday", "2026-02-28"],
+    ["2024-02-29", "2024-02-29"],
+    ["2026-02-29", undefined],
+    ["tomorrow", undefined],
+    ["14.3.2026", undefined],
+    ["", undefined],
+  ])("%s is %s", (typed, read) => {
+    expect(spokenDate(typed, "2026-03-01")).toBe(read);
   });
 });
