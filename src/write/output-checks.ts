@@ -13,6 +13,7 @@ export type OutputProblemCode =
   | "weak-policy"
   | "inline-code"
   | "odd-file"
+  | "unshown-picture"
   | "unreadable-page";
 
 /** One fault of the output. */
@@ -45,6 +46,8 @@ export interface OutputReport {
  *   https or mailto.
  * - Every page states the content security policy before anything is loaded; no script or style
  *   is written into a page, except data as JSON-LD.
+ * - Every photograph is shown or linked by a page in at least one size. One that is not was left
+ *   out of the pages for a reason, such as being private.
  * - No links of the file system, and no two names that are one on Windows or macOS.
  *
  * @param folder The root of the site.
@@ -111,9 +114,17 @@ export async function checkOutput(folder: string): Promise<OutputReport> {
       ),
     );
   }
+  const shown = new Set<string>();
   for (const reference of references) {
-    const fault = referenceFault(reference, site);
-    if (fault) problems.push(problem(fault.code, reference.file, reference.line, fault.message));
+    const end = follow(reference, site);
+    if (typeof end === "string") shown.add(pictureOf(end));
+    else if (end) problems.push(problem(end.code, reference.file, reference.line, end.message));
+  }
+  for (const { path: file } of found) {
+    if (!file.startsWith("photos/") || shown.has(pictureOf(file))) continue;
+    problems.push(
+      problem("unshown-picture", file, undefined, "is published, but no page shows it"),
+    );
   }
   problems.sort(byFile);
   return { problems, pages, files: found.length };
@@ -238,7 +249,8 @@ function styleReferences(file: string, css: string): Reference[] {
 
 type Fault = Pick<OutputProblem, "code" | "message">;
 
-function referenceFault({ file, kind, url }: Reference, site: Site): Fault | undefined {
+/** The file of this site that is meant, or what is wrong; undefined for one elsewhere. */
+function follow({ file, kind, url }: Reference, site: Site): string | Fault | undefined {
   const scheme = /^([a-z][a-z0-9+.-]*):/i.exec(url)?.[1]?.toLowerCase();
   if (scheme !== undefined || url.startsWith("//") || url.includes("\\")) {
     if (kind === "resource") {
@@ -283,7 +295,12 @@ function referenceFault({ file, kind, url }: Reference, site: Site): Fault | und
   if (wanted !== "" && wanted !== "top" && anchors !== undefined && !anchors.has(wanted)) {
     return { code: "broken-link", message: `\`${url}\` leads to a place that \`${page}\` lacks` };
   }
-  return undefined;
+  return page;
+}
+
+/** The sizes of one photograph differ only in width and format: `photos/1f2e-800.avif`. */
+function pictureOf(file: string): string {
+  return file.replace(/-\d+\.[a-z]+$/, "");
 }
 
 const loadingTags = new Set([

@@ -206,14 +206,30 @@ describe("nothing is written into a page that belongs into a file", () => {
 
 test("a picture with metadata, whatever its name", async () => {
   const located = await locatedJpeg();
-  expect(await problems({ "photos/a.jpg": located, "icon.bin": located })).toEqual([
+  expect(await problems({ "pictures/a.jpg": located, "icon.bin": located })).toEqual([
     ...["Exif", "GPS", "ns.adobe.com"].map(
       (mark) => `icon.bin: error[hidden-metadata]: carries metadata: \`${mark}\``,
     ),
     ...["Exif", "GPS", "ns.adobe.com"].map(
-      (mark) => `photos/a.jpg: error[hidden-metadata]: carries metadata: \`${mark}\``,
+      (mark) => `pictures/a.jpg: error[hidden-metadata]: carries metadata: \`${mark}\``,
     ),
   ]);
+});
+
+test("a photograph that no page shows, as a private one", async () => {
+  const jpeg = await plainJpeg(1);
+  const photos = {
+    "photos/aa-480.jpg": jpeg,
+    "photos/aa-800.jpg": jpeg,
+    "photos/bb-480.jpg": jpeg,
+    "icons/own.jpg": jpeg,
+  };
+  const shown = page('<img src="photos/aa-480.jpg" alt="">');
+  expect(await problems({ ...photos, "index.html": shown })).toEqual([
+    "photos/bb-480.jpg: error[unshown-picture]: is published, but no page shows it",
+  ]);
+  const linked = page('<img src="photos/aa-480.jpg" alt=""><a href="photos/bb-480.jpg">b</a>');
+  expect(await problems({ ...photos, "index.html": linked })).toEqual([]);
 });
 
 test("a text that speaks of GPS is not metadata", async () => {
