@@ -1,15 +1,17 @@
 /**
  * The known name closest to what was typed, by the fewest letters changed, left out, added or
  * swapped with their neighbour (Damerau–Levenshtein, restricted), letter case aside.
- * @returns `undefined` when nothing is close: more than a third of the letters would differ.
+ * @returns `undefined` when nothing is close: more than a third of the longer one's
+ *   letters would differ, or more than one letter of a short one.
  */
 export function nearestName(typed: string, known: Iterable<string>): string | undefined {
   const wanted = typed.toLowerCase();
   let nearest: string | undefined;
-  let fewest = Math.max(1, Math.floor(typed.length / 3)) + 1;
+  let fewest = Number.POSITIVE_INFINITY;
   for (const name of known) {
     const edits = editsBetween(wanted, name.toLowerCase());
-    if (edits < fewest) {
+    const most = Math.max(1, Math.floor(Math.max(typed.length, name.length) / 3));
+    if (edits <= most && edits < fewest) {
       fewest = edits;
       nearest = name;
     }
