@@ -34,7 +34,7 @@ export interface SpokenSession {
 
 /**
  * What the flags say of a session, with `--again` filling in last time's assembly, step, people
- * and kind. A step brings its assembly along, and who works alone need not be named.
+ * and kind. A step brings its assembly along.
  * @throws UsageProblem when a flag cannot be read, or there is nothing to do again.
  */
 export function sessionFromFlags(
@@ -53,15 +53,7 @@ export function sessionFromFlags(
     (flags.step === undefined ? undefined : build.steps.get(flags.step)?.assembly) ??
     repeated?.assembly;
   const step = flags.step ?? (assembly === repeated?.assembly ? repeated?.step : undefined);
-  const builders = [...build.people.values()].filter(({ role }) => role === "builder");
-  const who =
-    flags.who === undefined
-      ? repeated
-        ? people
-        : builders.length === 1
-          ? builders.map(({ id }) => id)
-          : undefined
-      : listed(flags.who);
+  const who = flags.who === undefined ? (repeated ? people : undefined) : listed(flags.who);
   const kind = flags.kind === undefined ? repeated?.kind : kindNamed(flags.kind);
   const time = timeFromFlags(flags);
   return {
@@ -72,6 +64,12 @@ export function sessionFromFlags(
     ...(flags.stage === undefined ? {} : { stage: flags.stage }),
     ...(time === undefined ? {} : { time }),
   };
+}
+
+/** The same, with a lone builder as the one who worked when nobody is named. */
+export function withLoneBuilder(spoken: SpokenSession, { build }: Analysis): SpokenSession {
+  const [first, second] = [...build.people.values()].filter(({ role }) => role === "builder");
+  return spoken.who !== undefined || !first || second ? spoken : { ...spoken, who: [first.id] };
 }
 
 /** The flags that would make the session whole, empty when it is. */

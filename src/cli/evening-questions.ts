@@ -72,22 +72,12 @@ async function askSession(
   evening: Evening,
   spoken: SpokenSession,
 ): Promise<NewSession | undefined> {
-  const { build } = evening.analysis;
-  const { last, people } = evening.offer;
+  const { last } = evening.offer;
   const assembly = spoken.assembly ?? (await askAssembly(evening));
   if (assembly === none) return undefined;
   const again = evening.options.again && spoken.assembly !== undefined;
   const step = spoken.step ?? (again ? none : await askStep(evening, assembly));
-  const who =
-    spoken.who ??
-    answered(
-      await multiselect({
-        message: "Who worked?",
-        options: [...build.people.values()].map(({ id, name }) => ({ value: id, label: name })),
-        initialValues: [...people],
-        required: true,
-      }),
-    );
+  const who = spoken.who ?? (await askWho(evening));
   const kind =
     spoken.kind ??
     answered(
@@ -142,6 +132,19 @@ async function askStep({ analysis, offer }: Evening, assembly: string): Promise<
         { value: none, label: "none of them" },
       ],
       ...(offer.last?.step ? { initialValue: offer.last.step } : {}),
+    }),
+  );
+}
+
+async function askWho({ analysis, offer }: Evening): Promise<readonly string[]> {
+  const people = [...analysis.build.people.values()];
+  if (people.length === 1) return people.map(({ id }) => id);
+  return answered(
+    await multiselect({
+      message: "Who worked?",
+      options: people.map(({ id, name }) => ({ value: id, label: name })),
+      initialValues: [...offer.people],
+      required: true,
     }),
   );
 }

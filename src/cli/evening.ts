@@ -17,6 +17,7 @@ import {
   sessionFromFlags,
   speakOfSession,
   wholeSession,
+  withLoneBuilder,
 } from "./evening-flags.ts";
 import { askEvening } from "./evening-questions.ts";
 import { asSeenFrom, type Journal, openJournal, openWithEntry, UsageProblem } from "./journal.ts";
@@ -126,7 +127,8 @@ async function entryFrom(
   terminal: Terminal,
 ): Promise<NewEntry> {
   const spoken = sessionFromFlags(options, analysis, offer);
-  const missing = missingFlags(spoken, options);
+  const complete = withLoneBuilder(spoken, analysis);
+  const missing = missingFlags(complete, options);
   const words = options.text !== undefined && options.text.trim() !== "";
   const wordsOnly = words && !speakOfSession(options);
   const mayAsk = terminal.interactive && options.input && !options.json;
@@ -141,7 +143,7 @@ async function entryFrom(
       "`--text` alone makes an entry of words",
     ]);
   }
-  const session = wordsOnly ? undefined : wholeSession(spoken);
+  const session = wordsOnly ? undefined : wholeSession(complete);
   return {
     date,
     ...(options.title === undefined ? {} : { title: options.title }),

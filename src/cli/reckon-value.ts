@@ -90,12 +90,13 @@ export function readValue(
         const own = Object.entries(input.sizes).map(
           ([size, other]) => `\`${size}\`, the \`${other}\``,
         );
-        return value.fault.kind === "unknown size"
-          ? fault(`\`${name}\` speaks of \`${value.fault.name}\`, which is not known here`, [
-              `write a length, or one in terms of ${own.join(" or ")}`,
-            ])
-          : fault(
+        return value.fault.kind === "wrong dimension"
+          ? fault(
               `\`${name}\` puts ${one(value.fault.left)} and ${one(value.fault.right)} together`,
+            )
+          : fault(
+              `\`${name}\` speaks of \`${value.fault.kind === "unknown size" ? value.fault.name : value.fault.by}\`, which is not known here`,
+              [`write a length, or one in terms of ${own.join(" or ")}`],
             );
       }
       const { quantity } = value;
@@ -194,6 +195,8 @@ function speaksOf(expression: Expression, size: string): boolean {
       return expression.name === size;
     case "multiple":
       return speaksOf(expression.of, size);
+    case "table":
+      return expression.by === size;
     default:
       return speaksOf(expression.left, size) || speaksOf(expression.right, size);
   }
