@@ -1,7 +1,9 @@
 import { randomBytes } from "node:crypto";
+import type { Dirent } from "node:fs";
 // The default import is one object for the whole program, so that a test can let a call fail.
 import fs from "node:fs/promises";
 import path from "node:path";
+import { inParallel } from "./in-parallel.ts";
 import { inPlainWords, systemCode } from "./machine-problem.ts";
 
 // The package write-file-atomic was measured to leave a truncated file behind without an
@@ -37,6 +39,18 @@ export async function writeFileWhole(file: string, data: string | Uint8Array): P
       throw error;
     }
     await flushFolderEntry(folder);
+  });
+}
+
+/**
+ * Writes a file into a folder that nobody sees yet, such as a site being built, and leaves the
+ * flushing to `flushFolder`. Makes missing folders.
+ * @throws MachineProblem when the system refuses.
+ */
+export async function writeUnflushed(file: string, data: string | Uint8Array): Promise<void> {
+  await told("writing", file, async () => {
+    await fs.mkdir(path.dirname(file), { recursive: true });
+    await fs.writeFile(file, data);
   });
 }
 
@@ -209,13 +223,17 @@ export async function filesBelow(folder: string): Promise<FoundFile[]> {
  */
 export async function flushFolder(folder: string, except: readonly string[] = []): Promise<void> {
   await told("writing", folder, async () => {
-    for (const entry of await fs.readdir(folder, { withFileTypes: true })) {
-      if (except.includes(entry.name)) continue;
-      const inner = path.join(folder, entry.name);
-      if (entry.isDirectory()) await flushFolder(inner);
-      else if (entry.isFile()) await flushFile(inner);
-    }
-    await flushFolderEntry(folder);
+    const entries = await fs.readdir(folder, { withFileTypes: true, recursive: true });
+    const kept = entries.filter(
+      ({ name, parentPath }) => parentPath !== folder || !except.includes(name),
+    );
+    const inner = (isWanted: (entry: Dirent) => boolean): string[] =>
+      kept.filter(isWanted).map(({ parentPath, name }) => path.join(parentPath, name));
+    await inParallel(
+      inner((entry) => entry.isFile()),
+      flushFile,
+    );
+    await inParallel([...inner((entry) => entry.isDirectory()), folder], flushFolderEntry);
   });
 }
 

@@ -33,12 +33,12 @@ export class PageFault extends Error {
 export function tagsOf(html: string): PageTag[] {
   const tags: PageTag[] = [];
   let line = 1;
-  let counted = 0;
+  // The next line end is looked for once: pages stand on few and very long lines.
+  let lineEnd = html.indexOf("\n");
   const lineAt = (offset: number): number => {
-    for (let at = html.indexOf("\n", counted); at !== -1 && at < offset; ) {
+    while (lineEnd !== -1 && lineEnd < offset) {
       line += 1;
-      counted = at + 1;
-      at = html.indexOf("\n", counted);
+      lineEnd = html.indexOf("\n", lineEnd + 1);
     }
     return line;
   };

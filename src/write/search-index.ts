@@ -1,5 +1,6 @@
 import path from "node:path";
-import { writeFileWhole } from "./output.ts";
+import { inParallel } from "./in-parallel.ts";
+import { writeUnflushed } from "./output.ts";
 
 // What the search page's own script asks for. The rest of what the indexer offers is a ready
 // user interface, which the site does not use.
@@ -15,7 +16,7 @@ const needed = [
 /**
  * Makes the search index of a finished site, in `pagefind/` below it, from the pages as they
  * are. Which part of a page is indexed, its title and its filters are marked in the page by
- * `data-pagefind-…` attributes.
+ * `data-pagefind-…` attributes. The files are flushed with the rest of the site, by the swap.
  *
  * @returns How many pages the index holds.
  * @throws MachineProblem when the index cannot be written.
@@ -34,10 +35,10 @@ export async function indexSite(folder: string): Promise<{ pages: number }> {
     if (added.errors.length > 0) throw new Error(`search index: ${added.errors.join("; ")}`);
     const made = await index.getFiles();
     if (made.errors.length > 0) throw new Error(`search index: ${made.errors.join("; ")}`);
-    for (const file of made.files) {
-      if (!needed.some((pattern) => pattern.test(file.path))) continue;
-      await writeFileWhole(path.join(folder, "pagefind", file.path), file.content);
-    }
+    const kept = made.files.filter((file) => needed.some((pattern) => pattern.test(file.path)));
+    await inParallel(kept, (file) =>
+      writeUnflushed(path.join(folder, "pagefind", file.path), file.content),
+    );
     return { pages: added.page_count };
   } finally {
     await pagefind.close();
