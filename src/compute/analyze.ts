@@ -5,6 +5,7 @@ import { byPlace, type Diagnostic } from "../model/diagnostic.ts";
 import type { Analysis } from "./analysis.ts";
 import type { Ledgers } from "./check.ts";
 import { checks } from "./checks/index.ts";
+import { balanceLedger } from "./ledgers/balance.ts";
 import { curesLedger } from "./ledgers/cures.ts";
 import { deviationsLedger } from "./ledgers/deviations.ts";
 import { holdsLedger } from "./ledgers/holds.ts";
@@ -42,6 +43,7 @@ export function analyze(build: Build, asOf: AsOf): Analysis {
     steps: stepsLedger(ordered),
     lots: lotsLedger(ordered, asOf),
     instruments: instrumentsLedger(ordered, asOf),
+    ...(ordered.balance ? { balance: balanceLedger(ordered.balance) } : {}),
   };
   const privateFiles = new Set(ordered.days.filter((day) => day.private).map(({ file }) => file));
   const diagnostics: Diagnostic[] = [];

@@ -1,4 +1,5 @@
 import type { Assembly, Step } from "./assembly.ts";
+import type { Balance } from "./balance.ts";
 import type { Cure } from "./cure.ts";
 import type { Day } from "./day.ts";
 import type { Deviation } from "./deviation.ts";
@@ -36,6 +37,8 @@ export interface Build extends Registers {
   /** Name of the journal's folder. */
   readonly journal: string;
   readonly project: Project;
+  /** Absent when the journal keeps no register of weight and balance. */
+  readonly balance?: Balance;
   /** By date, oldest first. */
   readonly days: readonly Day[];
   /** Drafts and the like: files in, but not published. */

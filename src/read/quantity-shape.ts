@@ -77,7 +77,8 @@ export function addDimensionFault(
   });
 }
 
-function addSyntaxFault(
+/** Reports text that could not be read, at the very characters that are in the way. */
+export function addSyntaxFault(
   code: ReaderFault,
   what: string,
   node: TextNode,

@@ -10,6 +10,7 @@ import { frontMatter } from "./front-matter.ts";
 import { joinDays, type ReadDay } from "./join-days.ts";
 import { linkWords, PhotoFolder } from "./photo-folder.ts";
 import { notPortable } from "./portable-name.ts";
+import { readBalance } from "./read-balance.ts";
 import { readDay } from "./read-day.ts";
 import { readProject, readRegisters } from "./registers.ts";
 import { SourceFile } from "./source-file.ts";
@@ -58,8 +59,18 @@ export function readBuild(folder: JournalFolder, draft?: UnwrittenEntry): ReadRe
   if (!project) return { diagnostics: [...faults.found].sort(byPlace) };
   const zone = new ZoneClock(project.zone);
   const { days, omissions } = readDays(folder, draft, { project, registers, zone }, faults);
+  const balanceTree = hasFile(folder, "balance.yaml") ? register("balance") : undefined;
+  const entries = new Set(days.map(({ date }) => date));
+  const balance = balanceTree && readBalance(balanceTree, registers, entries, faults);
   return {
-    build: { journal: folder.name, project, ...registers, days, omissions },
+    build: {
+      journal: folder.name,
+      project,
+      ...registers,
+      ...(balance ? { balance } : {}),
+      days,
+      omissions,
+    },
     zone,
     diagnostics: [...faults.found].sort(byPlace),
   };
@@ -120,8 +131,8 @@ function readDays(
         help: [`write \`date: ${entry.date}\`, or rename the file to \`${date}.md\``],
       });
     }
-    const corrections = amendments.filter(({ day }) => day === date);
-    const dayFile = { typed, prose: entry.prose, file: entry.file, amendments: corrections };
+    const carried = amendments.filter((amendment) => amendment.date === entry.date);
+    const dayFile = { typed, prose: entry.prose, file: entry.file, amendments: carried };
     const result = readDay(dayFile, { ...context, photos }, faults);
     if (typed.draft) omissions.push({ file: entry.file, why: "a draft (`draft: true`)" });
     else read.push(result);

@@ -1,11 +1,15 @@
+import type { Build } from "../../model/build.ts";
+import type { AsOf } from "../../model/calendar.ts";
 import type { Diagnostic } from "../../model/diagnostic.ts";
 import type { Ledgers } from "../check.ts";
 
 /**
  * Reports each entry whose date is after the day of judgement, and each one said to be written
- * after that day was over. An entry whose date itself is in the future is reported once.
+ * after that day was over. An entry whose date itself is in the future is reported once. So is
+ * each weighing, projection or change of equipment after the day of judgement.
  */
 export function* futureDate({ build, asOf }: Ledgers): Generator<Diagnostic> {
+  yield* futureBalance(build, asOf);
   for (const { date, written, writtenSpan, span } of build.days) {
     if (date > asOf.date) {
       yield {
@@ -34,5 +38,29 @@ export function* futureDate({ build, asOf }: Ledgers): Generator<Diagnostic> {
         ],
       };
     }
+  }
+}
+
+function* futureBalance({ balance }: Build, asOf: AsOf): Generator<Diagnostic> {
+  if (!balance) return;
+  const { weighings, projection, changes } = balance;
+  for (const { what, date, span } of [
+    ...weighings.map(({ id, date, span }) => ({ what: `weighing \`${id}\``, date, span })),
+    ...(projection ? [{ what: "the projection of the empty weight", ...projection }] : []),
+    ...changes.map(({ id, date, span }) => ({ what: `change \`${id}\``, date, span })),
+  ]) {
+    if (date <= asOf.date) continue;
+    yield {
+      code: "future-date",
+      severity: "error",
+      span,
+      message: `${what} is dated ${date}, after ${asOf.date}`,
+      label: "has not come yet",
+      notes: [`judged on ${asOf.date}`],
+      help: [
+        "correct `on`, or leave it out until it has happened",
+        "to judge the journal on a later day, give `--as-of`",
+      ],
+    };
   }
 }

@@ -1,3 +1,4 @@
+import type { Build } from "../../model/build.ts";
 import type { Diagnostic } from "../../model/diagnostic.ts";
 import { placeText } from "../../model/diagnostic.ts";
 import { calibrationOn } from "../../model/instrument.ts";
@@ -7,9 +8,11 @@ import { isLapsed } from "../ledgers/instruments.ts";
 /**
  * Reports each reading taken with an instrument that is under calibration but had no valid one
  * on that day: past its due day, or not yet calibrated. The due day itself is still good. A
- * reading is not reported when a later one, taken with a named instrument, replaces it.
+ * reading is not reported when a later one, taken with a named instrument, replaces it. Scales of
+ * a weighing are looked at in the same way.
  */
 export function* lapsedCalibration({ build, readings }: Ledgers): Generator<Diagnostic> {
+  yield* lapsedScales(build);
   const byId = new Map(readings.map(({ reading }) => [reading.id, reading]));
   for (const { reading, supersededBy } of readings) {
     const { date, instrument: id, what } = reading;
@@ -37,5 +40,29 @@ export function* lapsedCalibration({ build, readings }: Ledgers): Generator<Diag
       ],
       ...(reading.private ? { private: true } : {}),
     };
+  }
+}
+
+function* lapsedScales({ balance, instruments }: Build): Generator<Diagnostic> {
+  for (const { id, date, with: scales } of balance?.weighings ?? []) {
+    for (const { instrument: name, span } of scales) {
+      const instrument = instruments.get(name);
+      if (!instrument || !isLapsed(instrument, date)) continue;
+      const calibration = calibrationOn(instrument, date);
+      yield {
+        code: "lapsed-calibration",
+        severity: "finding",
+        span,
+        message: calibration?.due
+          ? `\`${instrument.id}\` weighed \`${id}\` on ${date}, after its calibration was due on ${calibration.due}`
+          : `\`${instrument.id}\` weighed \`${id}\` on ${date}, before its first calibration`,
+        label: calibration ? "calibration had lapsed" : "not yet calibrated",
+        notes: [`${instrument.title}: ${placeText(instrument.span)}`],
+        help: [
+          "weigh again with calibrated scales, and enter that as another weighing",
+          "if they were calibrated in time, add that to `calibrations` of the instrument",
+        ],
+      };
+    }
   }
 }

@@ -19,6 +19,7 @@ import { impossibleOrder } from "./impossible-order.ts";
 import { inspectionMissingBeforeClosing } from "./inspection-missing-before-closing.ts";
 import { lapsedCalibration } from "./lapsed-calibration.ts";
 import { limitsNotKnown } from "./limits-not-known.ts";
+import { loadingOutsideEnvelope } from "./loading-outside-envelope.ts";
 import { missingFile } from "./missing-file.ts";
 import { missingKey } from "./missing-key.ts";
 import { missingPhoto } from "./missing-photo.ts";
@@ -106,6 +107,7 @@ export const allExplanations: readonly Explanation[] = [
   holdOnClosedStep,
   openSquawkOnClosedStep,
   deviationWithoutDisposition,
+  loadingOutsideEnvelope,
   unreadablePhoto,
 ];
 
