@@ -6,7 +6,8 @@ import { type Refusal, refusal } from "./original.ts";
 export interface Recipe {
   /** Narrowest first, in pixels; a narrower photo gets its own width as its last. */
   readonly widths: readonly number[];
-  readonly avif: { readonly quality: number; readonly effort: number };
+  /** Absent: no AVIF, for what only takes JPEG. */
+  readonly avif?: { readonly quality: number; readonly effort: number };
   readonly jpeg: { readonly quality: number };
   /** Raised when the code below changes what comes out. */
   readonly version: number;
@@ -115,9 +116,11 @@ export async function encodePicture(
         .resize({ width: w, height: h, fit: "fill" })
         .timeout({ seconds: secondsLeft() });
     try {
-      signal?.throwIfAborted();
-      const avif = await sized().avif(recipe.avif).toBuffer();
-      files.push({ format: "avif", width: w, height: h, bytes: avif });
+      if (recipe.avif) {
+        signal?.throwIfAborted();
+        const avif = await sized().avif(recipe.avif).toBuffer();
+        files.push({ format: "avif", width: w, height: h, bytes: avif });
+      }
       signal?.throwIfAborted();
       const jpeg = await sized()
         .jpeg({ ...recipe.jpeg, mozjpeg: true })

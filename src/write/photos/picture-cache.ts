@@ -4,6 +4,7 @@ import {
   ageOf,
   filesBelow,
   placeFile,
+  readBytesIfThere,
   readTextIfThere,
   removeFile,
   sizeOf,
@@ -89,6 +90,15 @@ export async function publishCached(
   target: string,
 ): Promise<void> {
   await placeFile(filePath(folder, key, file), target);
+}
+
+/** The bytes of one file of a cached picture; undefined when it has gone from the cache. */
+export async function cachedBytes(
+  folder: string,
+  key: string,
+  file: CachedFile,
+): Promise<Uint8Array | undefined> {
+  return readBytesIfThere(filePath(folder, key, file));
 }
 
 /**

@@ -1,31 +1,16 @@
 import path from "node:path";
-import { byPlace, type Diagnostic } from "../../model/diagnostic.ts";
+import type { Diagnostic } from "../../model/diagnostic.ts";
 import type { Photo } from "../../model/photo.ts";
 import type { Picture, Pictures } from "../../present/pages/picture.ts";
 import { makeFolder } from "../output.ts";
-import { hiddenMetadata } from "../published-bytes.ts";
+import { cachePictures } from "./cache-pictures.ts";
 import {
-  type EncodeOptions,
-  encodePicture,
   type HeicDecoder,
-  installedHeicDecoder,
   type PictureLimits,
   type Recipe,
-  usualLimits,
   usualRecipe,
 } from "./encode-picture.ts";
-import { findOriginal, isRefusal, type Refusal, readOriginal, refusal } from "./original.ts";
-import {
-  type CachedPicture,
-  cachedPicture,
-  hashOf,
-  KnownOriginals,
-  keepPicture,
-  keyOf,
-  publishCached,
-  publishedName,
-  tidyCache,
-} from "./picture-cache.ts";
+import { type CachedPicture, publishCached, publishedName, tidyCache } from "./picture-cache.ts";
 
 /** What `preparePictures` works on. */
 export interface PictureOptions {
@@ -60,9 +45,6 @@ export interface PreparedPictures {
   readonly reused: number;
 }
 
-// Two, because one decoded photograph can take hundreds of megabytes.
-const atOnce = 2;
-
 /**
  * Publishes photographs: each is decoded, turned upright, encoded afresh in several widths and
  * put into the output under a name made from its content. Originals and their metadata never
@@ -71,127 +53,29 @@ const atOnce = 2;
  * @throws MachineProblem when cache or output cannot be written; whatever `signal` was aborted
  *   with. The cache stays usable in both cases.
  */
-export async function preparePictures(options: PictureOptions): Promise<PreparedPictures> {
-  const { photosFolder, cacheFolder, outputFolder, progress, signal } = options;
-  const { recipe = usualRecipe, limits = usualLimits } = options;
-  const decodeHeic = options.decodeHeic ?? (await installedHeicDecoder());
-  const encodeOptions: EncodeOptions = {
-    recipe,
-    limits,
-    ...(decodeHeic === undefined ? {} : { decodeHeic }),
-    ...(signal === undefined ? {} : { signal }),
-  };
-  const known = await KnownOriginals.load(cacheFolder);
-  const underWay = new Map<string, Promise<Made>>();
+export async function preparePictures({
+  outputFolder,
+  prune,
+  recipe = usualRecipe,
+  ...options
+}: PictureOptions): Promise<PreparedPictures> {
+  const { cacheFolder } = options;
   const target = path.join(outputFolder, "photos");
   await makeFolder(target);
-
-  const first = new Map<string, Photo>();
-  for (const photo of options.photos) if (!first.has(photo.file)) first.set(photo.file, photo);
-
-  const made = new Map<string, Made>();
-  let encoded = 0;
-  let done = 0;
-
-  const files = [...first.keys()];
-  const nextFile = files.values();
-  let stopped = false;
-  const work = async (): Promise<void> => {
-    try {
-      for (const file of nextFile) {
-        if (stopped) return;
-        signal?.throwIfAborted();
-        made.set(file, await prepareOne(file));
-        done += 1;
-        progress?.(done, files.length, file);
-      }
-    } catch (error) {
-      stopped = true;
-      throw error;
-    }
-  };
-
-  async function prepareOne(file: string): Promise<Made> {
-    const lookedAt = Date.now();
-    const original = await findOriginal(photosFolder, file, limits.fileBytes);
-    if (isRefusal(original)) return original;
-    let hash = known.hashOf(original);
-    let bytes: Uint8Array | undefined;
-    if (hash === undefined) {
-      const read = await readOriginal(original);
-      if (isRefusal(read)) return read;
-      bytes = read;
-      hash = hashOf(bytes);
-      known.remember(original, hash, lookedAt);
-    }
-    const key = keyOf(hash, recipe);
-    const same = underWay.get(key);
-    if (same) return same;
-    const making = makeOne(key, async () => {
-      if (bytes !== undefined) return bytes;
-      const read = await readOriginal(original);
-      return isRefusal(read) || hashOf(read) === hash ? read : changedMeanwhile();
-    });
-    underWay.set(key, making);
-    return making;
-  }
-
-  async function makeOne(key: string, read: () => Promise<Uint8Array | Refusal>): Promise<Made> {
-    let picture = await cachedPicture(cacheFolder, key);
-    if (picture === undefined) {
-      const bytes = await read();
-      if (isRefusal(bytes)) return bytes;
-      const sizes = await encodePicture(bytes, encodeOptions);
-      if (isRefusal(sizes)) return sizes;
-      for (const size of sizes) {
-        const hidden = hiddenMetadata(size.bytes);
-        if (hidden.length > 0) throw new Error(`an encoded picture carries ${hidden.join(", ")}`);
-      }
-      picture = await keepPicture(cacheFolder, key, sizes);
-      encoded += 1;
-    }
-    for (const file of picture.files) {
+  const cached = await cachePictures({ ...options, recipe }, async ({ key, files }) => {
+    for (const file of files) {
       await publishCached(cacheFolder, key, file, path.join(target, publishedName(key, file)));
     }
-    return picture;
-  }
-
-  try {
-    // All must have come to rest before this returns, or one might still write to the cache.
-    const ends = await Promise.allSettled(Array.from({ length: atOnce }, work));
-    const failed = ends.find((end) => end.status === "rejected");
-    if (failed) throw failed.reason;
-  } finally {
-    await known.save().catch(() => undefined);
-  }
-
-  const pictures = new Map<string, Picture>();
-  const diagnostics: Diagnostic[] = [];
-  const keys = new Set<string>();
-  for (const [file, photo] of first) {
-    const result = made.get(file);
-    if (result === undefined) continue;
-    if (isRefusal(result)) diagnostics.push(unreadablePhoto(photo, result));
-    else {
-      keys.add(result.key);
-      pictures.set(file, pictureOf(result));
-    }
-  }
-  await tidyCache(cacheFolder, options.prune ? keys : undefined);
+  });
+  const made = [...cached.pictures];
+  await tidyCache(cacheFolder, prune ? new Set(made.map(([, { key }]) => key)) : undefined);
   return {
-    pictures,
-    diagnostics: diagnostics.sort(byPlace),
-    encoded,
-    reused: pictures.size - encoded,
+    pictures: new Map(made.map(([file, picture]) => [file, pictureOf(picture)])),
+    diagnostics: cached.diagnostics,
+    encoded: cached.encoded,
+    reused: made.length - cached.encoded,
   };
 }
-
-// Kept under the hash of the old bytes, the new ones would be shown for the old.
-function changedMeanwhile(): Refusal {
-  return refusal("was changed while it was read", "changed", [], ["run the same command again"]);
-}
-
-type Made = CachedPicture | Refusal;
 
 function pictureOf({ key, files }: CachedPicture): Picture {
   const widest = files.at(-1);
@@ -208,17 +92,5 @@ function pictureOf({ key, files }: CachedPicture): Picture {
     height: widest?.height ?? 0,
     avif: ofFormat("avif"),
     jpeg: ofFormat("jpeg"),
-  };
-}
-
-function unreadablePhoto(photo: Photo, { why, label, notes, help }: Refusal): Diagnostic {
-  return {
-    code: "unreadable-photo",
-    severity: "finding",
-    span: photo.span,
-    message: `photo \`${photo.file}\` ${why}`,
-    label,
-    notes: [...notes],
-    help: [...help],
   };
 }
