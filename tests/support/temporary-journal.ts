@@ -100,3 +100,11 @@ export function places(diagnostics: readonly Diagnostic[]): string[] {
       `${span.file.replace(/^journal\//, "")}:${span.line}:${span.column} ${code}`,
   );
 }
+
+/** `file:line code` and the text that each points at, the journal's own name left out. */
+export function pointed(diagnostics: readonly Diagnostic[]): string[] {
+  return diagnostics.map(({ code, span: { file, line, column, length, text } }) => {
+    const meant = text.slice(column - 1, column - 1 + length);
+    return `${file.replace(/^journal\//, "")}:${line} ${code} ${meant}`.trimEnd();
+  });
+}
