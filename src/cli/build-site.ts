@@ -11,7 +11,7 @@ import { writeFeeds } from "../write/feeds.ts";
 import { withLock } from "../write/lock.ts";
 import { checkOutput, type OutputReport } from "../write/output-checks.ts";
 import { preparePictures } from "../write/photos/prepare-pictures.ts";
-import { indexSite } from "../write/search-index.ts";
+import { indexFolder, indexSite } from "../write/search-index.ts";
 import { writeSiteFiles } from "../write/site-files.ts";
 import { swapInSite } from "../write/site-swap.ts";
 import type { Journal } from "./journal.ts";
@@ -100,10 +100,12 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
       pages: sitemapPages(site),
     });
     signal?.throwIfAborted();
-    progress("search index");
-    const { pages } = await indexSite(next);
-    progress("checks of the output");
-    const report = await checkOutput(next);
+    progress("search index and checks of the output");
+    // The indexer is a process of its own: the pages are checked while it works.
+    const [{ pages }, report] = await Promise.all([
+      indexSite(next),
+      checkOutput(next, [indexFolder]),
+    ]);
     refuseUnfit(report);
     return {
       folder: siteFolderOf(options.outFolder, edition),

@@ -26,6 +26,13 @@ export class ZoneClock {
     const days = clock.minuteOfDay === 1440 ? 1 : 0;
     const on = addDays(date, days);
     const minuteOfDay = clock.minuteOfDay - days * 1440;
+    // On a day without a change of the clocks, minutes simply count from its beginning.
+    if (this.dayLength(on) === 1440 && clock.offset === undefined) {
+      return {
+        epochMinutes: this.#dayStart(on) + minuteOfDay,
+        local: `${on} ${twoDigits(Math.floor(minuteOfDay / 60))}:${twoDigits(minuteOfDay % 60)}`,
+      };
+    }
     const wall = this.#wall(on, minuteOfDay);
     const { span, text } = clock.node;
     if (wall.hour * 60 + wall.minute !== minuteOfDay) {
@@ -95,6 +102,10 @@ export class ZoneClock {
       { zone: this.zone },
     );
   }
+}
+
+function twoDigits(number: number): string {
+  return String(number).padStart(2, "0");
 }
 
 /** Whether this machine knows an IANA zone of that name. */

@@ -51,10 +51,16 @@ export interface OutputReport {
  * - No links of the file system, and no two names that are one on Windows or macOS.
  *
  * @param folder The root of the site.
+ * @param except Folders below it that are not looked at, such as an index that is still being
+ *   written.
  * @throws MachineProblem when a file cannot be read.
  */
-export async function checkOutput(folder: string): Promise<OutputReport> {
-  const found = await filesBelow(folder);
+export async function checkOutput(
+  folder: string,
+  except: readonly string[] = [],
+): Promise<OutputReport> {
+  const all = await filesBelow(folder);
+  const found = all.filter((file) => !except.some((name) => file.path.startsWith(`${name}/`)));
   const site: Site = { files: new Set(found.map((file) => file.path)), anchors: new Map() };
   const problems: OutputProblem[] = [];
   const references: Reference[] = [];

@@ -1,6 +1,6 @@
 import path from "node:path";
 import { inParallel } from "./in-parallel.ts";
-import { writeUnflushed } from "./output.ts";
+import { filesBelow, removeFile } from "./output.ts";
 
 // What the search page's own script asks for. The rest of what the indexer offers is a ready
 // user interface, which the site does not use.
@@ -12,6 +12,9 @@ const needed = [
   /^wasm\.[^/]+\.pagefind$/,
   /^(fragment|index|filter)\/[^/]+\.pf_(fragment|index|filter)$/,
 ];
+
+/** Where the index stands, below the site's root. */
+export const indexFolder = "pagefind";
 
 /**
  * Makes the search index of a finished site, in `pagefind/` below it, from the pages as they
@@ -33,12 +36,12 @@ export async function indexSite(folder: string): Promise<{ pages: number }> {
     if (index === undefined) throw new Error(`search index: ${errors.join("; ")}`);
     const added = await index.addDirectory({ path: path.resolve(folder) });
     if (added.errors.length > 0) throw new Error(`search index: ${added.errors.join("; ")}`);
-    const made = await index.getFiles();
+    const outputPath = path.join(path.resolve(folder), indexFolder);
+    const made = await index.writeFiles({ outputPath });
     if (made.errors.length > 0) throw new Error(`search index: ${made.errors.join("; ")}`);
-    const kept = made.files.filter((file) => needed.some((pattern) => pattern.test(file.path)));
-    await inParallel(kept, (file) =>
-      writeUnflushed(path.join(folder, "pagefind", file.path), file.content),
-    );
+    const written = await filesBelow(outputPath);
+    const spare = written.filter((file) => !needed.some((pattern) => pattern.test(file.path)));
+    await inParallel(spare, (file) => removeFile(path.join(outputPath, file.path)));
     return { pages: added.page_count };
   } finally {
     await pagefind.close();

@@ -59,6 +59,7 @@ function buildOurs(): void {
   run(
     [
       "--disable-proto=delete",
+      "--max-semi-space-size=64",
       "--import",
       "tsx",
       "src/cli/main.ts",
