@@ -11,8 +11,11 @@ import type { MeasuredValue, Reading } from "../model/measurement.ts";
 import type { Role } from "../model/person.ts";
 import type { Session, WorkKind } from "../model/session.ts";
 import type { Squawk } from "../model/squawk.ts";
-import type { Limits, ToleranceRule } from "../model/tolerance.ts";
+import type { FigureKind, Limits, ToleranceRule } from "../model/tolerance.ts";
+import type { FigureValue } from "./figure.ts";
 import type { Assurance, Verdict } from "./judge.ts";
+import type { BalanceLedger } from "./ledgers/balance.ts";
+import type { LimitsFault } from "./limits.ts";
 
 /** One person's share of one session: the grain that every total is a sum of. */
 export interface HoursLine {
@@ -54,9 +57,22 @@ export interface HoursLedger {
   readonly toDate: ReadonlyMap<CalendarDate, Hours>;
 }
 
+/** How the values of a reading came about whose rule judges a figure made of several. */
+export interface Figure {
+  readonly kind: FigureKind;
+  /**
+   * The readings it is made of, in the order named: of each the newest that replaces it. The
+   * reading itself, where it has values of its own.
+   */
+  readonly of: readonly Reading[];
+}
+
 /** One value of a reading with its verdict. */
 export interface JudgedValue {
+  /** As typed; where the rule judges a figure, that figure, computed exactly. */
   readonly value: MeasuredValue;
+  /** The two values that the figure is the difference of. */
+  readonly parts?: Pick<FigureValue, "larger" | "smaller">;
   readonly verdict: Verdict;
   /** Present when the instrument's uncertainty is known and there is a limit. */
   readonly assurance?: Assurance;
@@ -73,9 +89,16 @@ export type ReadingStanding =
 /** One reading against its rule. */
 export interface JudgedReading {
   readonly reading: Reading;
+  /** The rule that governs: the one named, or the one that wins over it. */
   readonly rule?: ToleranceRule;
+  /** The general rule that the reading names, where `rule` wins over it. */
+  readonly over?: ToleranceRule;
   readonly limits: Limits;
+  /** Why there are no limits to judge by, although there is a rule. */
+  readonly fault?: LimitsFault;
+  /** What is held against the limits: each value or, with a `figure`, what is made of them. */
   readonly values: readonly JudgedValue[];
+  readonly figure?: Figure;
   /** The worst of the values: outside before within. Absent without a rule. */
   readonly verdict?: Verdict;
   readonly standing: ReadingStanding;

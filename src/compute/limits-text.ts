@@ -1,6 +1,9 @@
 import { citationText, type SourceStatus } from "../model/citation.ts";
 import { asTyped } from "../model/quantity.ts";
 import type { Authority, Limits, ToleranceRule } from "../model/tolerance.ts";
+import type { Sizes } from "./limits.ts";
+
+const noSizes: Sizes = new Map();
 
 const saidBy: Readonly<Record<Authority, string>> = {
   drawing: "limit of the drawing",
@@ -11,14 +14,42 @@ const saidBy: Readonly<Record<Authority, string>> = {
 
 /**
  * Limits as notes print them, each end exact and, where it was typed otherwise, as typed:
- * `0.121875 in (1.3 D) to 0.159375 in (1.7 D)`, `at least 0.1875 in (2 D)`.
+ * `0.121875 in (1.3 D) to 0.159375 in (1.7 D)`, `at least 0.1875 in (2 D)`. Those of a table
+ * say what it was entered with: `57.2 lbf to 65.2 lbf at 53 °F`.
+ * @param sizes Of the reading, with what a table is entered with among them.
  */
-export function limitsText(limits: Limits, rule: ToleranceRule): string {
-  const lower = limits.lower && endText(asTyped(limits.lower), rule.lower?.typed);
-  const upper = limits.upper && endText(asTyped(limits.upper), rule.upper?.typed);
-  if (lower && upper) return `${lower} to ${upper}`;
-  return lower ? `at least ${lower}` : `at most ${upper}`;
+export function limitsText(limits: Limits, rule: ToleranceRule, sizes: Sizes = noSizes): string {
+  const { table } = rule;
+  const entry = table && sizes.get(table.by);
+  const lower =
+    limits.lower && endText(asTyped(limits.lower), table ? undefined : rule.lower?.typed);
+  const upper =
+    limits.upper && endText(asTyped(limits.upper), table ? undefined : rule.upper?.typed);
+  const where = entry ? ` at ${asTyped(entry)}` : "";
+  if (lower && upper) return `${lower} to ${upper}${where}`;
+  if (lower || upper) return `${lower ? "at least" : "at most"} ${lower ?? upper}${where}`;
+  return `no limits${where}`;
 }
+
+/**
+ * Why a rule governs in place of the general one that the reading names, in one sentence without
+ * a full stop.
+ * @example "it wins over `edge-1-8`: a limit of the drawing comes before a published one"
+ */
+export function precedenceText(rule: ToleranceRule, over: ToleranceRule): string {
+  const why =
+    rule.authority === over.authority
+      ? "it is given for this step, the other in general"
+      : `${limitOf[rule.authority]} comes before ${limitOf[over.authority]}`;
+  return `it wins over \`${over.id}\`: ${why}`;
+}
+
+const limitOf: Readonly<Record<Authority, string>> = {
+  drawing: "a limit of the drawing",
+  manual: "a limit of the manual",
+  published: "a published one",
+  "common practice": "one of common practice",
+};
 
 const copiedFrom: Readonly<Record<SourceStatus, string>> = {
   read: "",

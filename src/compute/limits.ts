@@ -2,6 +2,7 @@ import type { Quantity } from "../model/quantity.ts";
 import { add, compareQuantities, DimensionError, scale, subtract } from "../model/quantity.ts";
 import type { Bound, Expression, Limits, ToleranceRule } from "../model/tolerance.ts";
 import type { Dimension } from "../model/unit.ts";
+import { interpolate } from "./interpolate.ts";
 
 /** Named sizes such as `D`, filled in. */
 export type Sizes = ReadonlyMap<string, Quantity>;
@@ -10,7 +11,15 @@ export type Sizes = ReadonlyMap<string, Quantity>;
 export type BoundFault =
   | { readonly kind: "unknown size"; readonly name: string }
   /** Two parts that do not go together: a length less a torque, twice a temperature. */
-  | { readonly kind: "wrong dimension"; readonly left: Dimension; readonly right: Dimension };
+  | { readonly kind: "wrong dimension"; readonly left: Dimension; readonly right: Dimension }
+  /** A table was entered with `at`, and its rows run from `from` to `to`. */
+  | {
+      readonly kind: "outside the table";
+      readonly by: string;
+      readonly at: Quantity;
+      readonly from: Quantity;
+      readonly to: Quantity;
+    };
 
 /** Why a rule has no limits. */
 export type LimitsFault =
@@ -28,7 +37,8 @@ export type LimitsResult =
 
 /**
  * The limits of a rule with every size filled in, exactly.
- * @param sizes Win over sizes of the same name in the rule.
+ * @param sizes Win over sizes of the same name in the rule. What a table is entered with, such
+ *   as `temperature`, is one of them.
  * @param drag Friction drag measured while running the nut down. Added to both ends when the
  *   rule adds drag (AC 43.13-1B, par. 7-40d), otherwise left alone.
  * @returns Limits in the unit of their first term, or why there are none. What a builder wrote
@@ -88,7 +98,25 @@ export function boundValue(expression: Expression, sizes: Sizes): BoundValue {
       const put = expression.kind === "sum" ? add : subtract;
       return exactly(() => put(left.quantity, right.quantity));
     }
+    case "table":
+      return columnValue(expression, sizes);
   }
+}
+
+function columnValue(
+  { by, column }: Extract<Expression, { readonly kind: "table" }>,
+  sizes: Sizes,
+): BoundValue {
+  const at = sizes.get(by);
+  const [first, last] = [column[0], column.at(-1)];
+  if (!at || !first || !last) return { ok: false, fault: { kind: "unknown size", name: by } };
+  if (at.unit.dimension !== first.at.unit.dimension) {
+    const [left, right] = [first.at.unit.dimension, at.unit.dimension];
+    return { ok: false, fault: { kind: "wrong dimension", left, right } };
+  }
+  const quantity = interpolate(column, at);
+  if (quantity) return { ok: true, quantity };
+  return { ok: false, fault: { kind: "outside the table", by, at, from: first.at, to: last.at } };
 }
 
 function endOf(

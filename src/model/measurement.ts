@@ -8,6 +8,12 @@ export interface MeasuredValue {
   readonly span: Span;
 }
 
+/** Another reading that a reading names, by its id. */
+export interface NamedReading {
+  readonly reading: string;
+  readonly span: Span;
+}
+
 /** One reading: one or more values of the same thing, against the same rule. */
 export interface Reading {
   /** As declared, or `YYYY-MM-DD.rN`, N counting the day's readings from 1. */
@@ -21,7 +27,12 @@ export interface Reading {
   readonly at?: string;
   readonly rule?: string;
   readonly instrument?: string;
+  /** In the order typed; empty where it is made of other readings. */
   readonly values: readonly MeasuredValue[];
+  /** The readings it is made of, in the order named; absent: it has values of its own. */
+  readonly of?: readonly NamedReading[];
+  /** What a rule's table is entered with: its own, otherwise that of the day's conditions. */
+  readonly temperature?: { readonly quantity: Quantity; readonly from: "reading" | "day" };
   /** Friction drag to be added to a torque rule's limits (AC 43.13-1B par. 7-40d). */
   readonly drag?: Quantity;
   /** Declared sizes such as `D`, over those of the rule. */

@@ -41,13 +41,16 @@ export function quantityOf(amount: Fraction, unit: Unit): Quantity {
 }
 
 /**
- * An amount with nothing lost: `0.09375`, or `5/9` where no decimal ends.
+ * An amount with nothing lost: `0.09375`, or `5/9` and `57 1/3` where no decimal ends.
  * @example exactText(new Fraction(-5, 9)) // "-5/9"
  */
 export function exactText(amount: Fraction): string {
   const sign = amount.s < 0n ? "-" : "";
   const places = decimalPlaces(amount.d);
-  if (places === undefined) return `${sign}${amount.n}/${amount.d}`;
+  if (places === undefined) {
+    const whole = amount.n / amount.d;
+    return `${sign}${whole > 0n ? `${whole} ` : ""}${amount.n % amount.d}/${amount.d}`;
+  }
   const digits = ((amount.n * 10n ** BigInt(places)) / amount.d)
     .toString()
     .padStart(places + 1, "0");

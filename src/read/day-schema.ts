@@ -82,6 +82,8 @@ export function dayShape(registers: Registers, project: Project) {
     with: optional(instrument, "with: caliper-1"),
     value: optional(quantity, "value: 0.19 in"),
     values: optional(quantities, "values: [0.141, 0.140] in"),
+    of: optional(list("readings", text, "of: [R-1, R-2]"), "of: [R-1, R-2]"),
+    temperature: optional(quantityOf("temperature"), "temperature: 61 °F"),
     drag: optional(quantityOf("torque"), "drag: 4 lbf·in"),
     sizes: optional(sizesShape, "sizes: { D: 1/8 in }"),
     supersedes: optional(text, "supersedes: 2026-03-10.r2"),

@@ -3,8 +3,8 @@ import type { CalendarDate } from "../model/calendar.ts";
 import type { Day } from "../model/day.ts";
 import type { Span } from "../model/diagnostic.ts";
 import type { Squawk } from "../model/squawk.ts";
-import { expressionDimension } from "../model/tolerance.ts";
 import type { Faults } from "./faults.ts";
+import { joinReadings } from "./join-readings.ts";
 import { nearestName } from "./nearest-name.ts";
 import type { LaterWords } from "./read-day.ts";
 import { given } from "./shape.ts";
@@ -50,6 +50,8 @@ export function joinDays(days: readonly ReadDay[], registers: Registers, faults:
       if (deviation && deviationSpan && !deviations.has(deviation)) {
         addUnknown(deviation, deviationSpan, "deviation", deviations.keys(), faults);
       }
+      for (const part of reading.of ?? [])
+        named(part.reading, part.span, "reading", readings, day.date, faults);
     }
     for (const release of day.releases) {
       if (release.hold) named(release.hold, release.span, "hold", holds, day.date, faults);
@@ -61,9 +63,14 @@ export function joinDays(days: readonly ReadDay[], registers: Registers, faults:
       }
     }
   }
+  const readingsIn = joinReadings(
+    days.map(({ day }) => day),
+    registers,
+    faults,
+  );
   return days.map(({ day }) => ({
     ...day,
-    readings: day.readings.filter((reading) => isComparable(reading, registers, faults)),
+    readings: readingsIn(day),
     deviations: day.deviations.map((each) => deviations.get(each.id) ?? each),
     squawks: day.squawks.map((each) => squawks.get(each.id) ?? each),
   }));
@@ -153,36 +160,4 @@ function joinFix(
     ...(did ? { fixed: { date, text: did.text } } : {}),
     ...(closedBy ? { closed: { date, by: closedBy.text } } : {}),
   });
-}
-
-// Whether a reading and its rule measure the same thing; adds the fault if not.
-function isComparable(
-  reading: Day["readings"][number],
-  registers: Registers,
-  faults: Faults,
-): boolean {
-  const rule = reading.rule === undefined ? undefined : registers.rules.get(reading.rule);
-  const bound = rule?.lower ?? rule?.upper;
-  if (!rule || !bound) return true;
-  const wanted = expressionDimension(bound.expression, new Map([...rule.sizes, ...reading.sizes]));
-  if (wanted.kind === "mixed") return false;
-  if (wanted.kind === "unknown size") {
-    faults.add("unknown-name", reading.span, {
-      message: `rule \`${rule.id}\` is in terms of \`${wanted.name}\`, and nothing says what that is`,
-      notes: [`the limit is \`${bound.typed}\``],
-      help: [`add \`sizes: { ${wanted.name}: … }\` to this reading or to the rule`],
-    });
-    return false;
-  }
-  const others = reading.values.filter(
-    ({ quantity }) => quantity.unit.dimension !== wanted.dimension,
-  );
-  for (const { quantity, span } of others) {
-    faults.add("wrong-dimension", span, {
-      message: `\`${quantity.typed}\` is a ${quantity.unit.dimension}, and rule \`${rule.id}\` limits a ${wanted.dimension}`,
-      notes: [`the limit is \`${bound.typed}\``],
-      help: ["correct the unit, or name the rule that was meant"],
-    });
-  }
-  return others.length === 0;
 }

@@ -74,7 +74,12 @@ export function readDay(
     sessions: (typed.sessions ?? [])
       .map((session) => readSession(session, date, context, faults))
       .filter((session) => session !== undefined),
-    readings: readReadings(typed.readings ?? [], date, context, faults),
+    readings: readReadings(
+      typed.readings ?? [],
+      { date, temperature: typed.conditions?.temperature?.quantity },
+      context,
+      faults,
+    ),
     cures: (typed.cures ?? [])
       .map((cure) => readCure(cure, date, zone, faults))
       .filter((cure) => cure !== undefined),

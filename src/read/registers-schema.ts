@@ -1,6 +1,7 @@
 import { roles } from "../model/person.ts";
-import { authorities, decisionRules } from "../model/tolerance.ts";
+import { authorities, decisionRules, figureKinds } from "../model/tolerance.ts";
 import { date, duration } from "./clock-syntax.ts";
+import { limitTableExample, limitTableShape } from "./limit-table.ts";
 import { quantity } from "./quantity-shape.ts";
 import {
   choice,
@@ -127,6 +128,10 @@ export const rulesShape = record("rules.yaml", {
         "at-most": optional(text, "at-most: 0.25 in"),
         nominal: optional(text, "nominal: 12.500 in"),
         tolerance: optional(tolerance(), "tolerance: 0.015 in"),
+        table: optional(limitTableShape, limitTableExample),
+        judges: optional(choice("judgement", ["each value", ...figureKinds]), "judges: range"),
+        over: optional(text, "over: edge-1-8"),
+        steps: optional(list("steps", text, "steps: [HS-07, HS-08]"), "steps: [HS-07, HS-08]"),
         decision: optional(choice("decision rule", decisionRules), "decision: simple"),
         advice: optional(
           list("sentences", text, "advice: [one sentence]"),
@@ -250,7 +255,7 @@ function mapOf(what: string, example: string): Shape<ReadonlyMap<string, TextNod
 }
 
 // One amount for both sides, or one for each.
-function tolerance(): Shape<{ plus: TextNode; minus: TextNode }> {
+function tolerance(): Shape<{ plus: TextNode; minus: TextNode; same: boolean }> {
   const both = record("a tolerance", {
     plus: required(text, "plus: 0.015 in"),
     minus: required(text, "minus: 0.000 in"),
@@ -258,9 +263,9 @@ function tolerance(): Shape<{ plus: TextNode; minus: TextNode }> {
   return (node, faults) => {
     if (node.kind === "map") {
       const read = both(node, faults);
-      return read && { plus: read.plus, minus: read.minus };
+      return read && { plus: read.plus, minus: read.minus, same: false };
     }
     const read = text(node, faults);
-    return read && { plus: read, minus: read };
+    return read && { plus: read, minus: read, same: true };
   };
 }

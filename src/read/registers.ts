@@ -60,7 +60,7 @@ export function readRegisters(trees: RegisterTrees, faults: Faults): Registers {
     people: readPeople(trees.people, faults),
     assemblies,
     steps,
-    rules: readRules(trees.rules, faults),
+    rules: readRules(trees.rules, steps, faults),
     instruments: readInstruments(trees.instruments, faults),
     lots: readLots(trees.lots, faults),
   };

@@ -35,6 +35,8 @@ export function ruleFromSet(
     "at-most",
     "nominal",
     "tolerance",
+    "table",
+    "judges",
   ]) {
     const entry = typed.node.entries.get(key);
     if (!entry) continue;

@@ -10,6 +10,7 @@ import { limitsNotKnown } from "./limits-not-known.ts";
 import { moreThanADay } from "./more-than-a-day.ts";
 import { openSquawkOnClosedStep } from "./open-squawk-on-closed-step.ts";
 import { overlappingSessions } from "./overlapping-sessions.ts";
+import { outsideTheTable } from "./outside-the-table.ts";
 import { readingNotProven } from "./reading-not-proven.ts";
 import { readingOutOfLimits } from "./reading-out-of-limits.ts";
 import { stageGoingBack } from "./stage-going-back.ts";
@@ -30,6 +31,7 @@ export const checks = {
   "reading-out-of-limits": readingOutOfLimits,
   "reading-not-proven": readingNotProven,
   "lapsed-calibration": lapsedCalibration,
+  "outside-the-table": outsideTheTable,
   "expired-lot": expiredLot,
   "work-before-cure": workBeforeCure,
   "stage-going-back": stageGoingBack,

@@ -3,6 +3,7 @@ import { placeText } from "../../model/diagnostic.ts";
 import { asTyped } from "../../model/quantity.ts";
 import type { ToleranceRule } from "../../model/tolerance.ts";
 import type { Ledgers } from "../check.ts";
+import { sizesOf } from "../ledgers/readings.ts";
 import { boundValue, type LimitsFault, limitsOf, type Sizes } from "../limits.ts";
 
 const noSizes: Sizes = new Map();
@@ -22,20 +23,21 @@ export function* limitsNotKnown({ build, readings }: Ledgers): Generator<Diagnos
       help: ["correct the limits: `at-least` is the lower one, `at-most` the upper one"],
     };
   }
-  for (const { reading, rule, verdict } of readings) {
-    if (!rule || verdict || crossed.has(rule.id)) continue;
-    const { sizes, drag, span } = reading;
-    const result = limitsOf(rule, sizes, drag);
-    if (result.ok || isReported(rule, sizes)) continue;
+  for (const { reading, rule, fault } of readings) {
+    if (!rule || !fault || fault.kind === "outside the table" || crossed.has(rule.id)) continue;
+    if (isReported(rule, sizesOf(reading))) continue;
     yield {
-      ...diagnostic(rule, span, result.fault),
+      ...diagnostic(rule, reading.span, fault),
       help: ["correct `sizes` or `drag` of this reading, or name the rule that was meant"],
       ...(reading.private ? { private: true } : {}),
     };
   }
 }
 
-function diagnostic(rule: ToleranceRule, span: Span, fault: LimitsFault): Diagnostic {
+// Another check reports what lies outside a table: the limits are in order, the day was not.
+type Fault = Exclude<LimitsFault, { readonly kind: "outside the table" }>;
+
+function diagnostic(rule: ToleranceRule, span: Span, fault: Fault): Diagnostic {
   return {
     code: "limits-not-known",
     severity: "error",
@@ -47,7 +49,7 @@ function diagnostic(rule: ToleranceRule, span: Span, fault: LimitsFault): Diagno
   };
 }
 
-function why(fault: LimitsFault): string {
+function why(fault: Fault): string {
   switch (fault.kind) {
     case "unknown size":
       return `nothing says what \`${fault.name}\` is`;

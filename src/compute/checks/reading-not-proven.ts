@@ -1,8 +1,11 @@
 import type { Diagnostic } from "../../model/diagnostic.ts";
+import type { Reading } from "../../model/measurement.ts";
 import { asTyped } from "../../model/quantity.ts";
-import type { JudgedReading } from "../analysis.ts";
+import type { JudgedValue } from "../analysis.ts";
 import type { Ledgers } from "../check.ts";
-import { authorityText, limitsText } from "../limits-text.ts";
+import { figureNotes } from "../figure-notes.ts";
+import { sizesOf } from "../ledgers/readings.ts";
+import { authorityText, limitsText, precedenceText } from "../limits-text.ts";
 import { readingText } from "../reading-text.ts";
 
 /**
@@ -12,7 +15,7 @@ import { readingText } from "../reading-text.ts";
  */
 export function* readingNotProven({ readings }: Ledgers): Generator<Diagnostic> {
   for (const judged of readings) {
-    const { reading, rule, limits, values, standing, deviation } = judged;
+    const { reading, rule, over, figure, limits, values, standing, deviation } = judged;
     if (standing !== "within" || !rule || rule.decision === "simple") continue;
     if (deviation?.disposition) continue;
     const unproven = values.filter(({ assurance }) => assurance?.kind !== "proven");
@@ -22,11 +25,13 @@ export function* readingNotProven({ readings }: Ledgers): Generator<Diagnostic> 
       code: "reading-not-proven",
       severity: "finding",
       span: first.value.span,
-      message: `${readingText(reading)} is ${asTyped(first.value.quantity)}, within the limits, but that is not proven`,
-      label: reason(judged, first.assurance?.kind),
+      message: `${readingText(reading, figure)} is ${asTyped(first.value.quantity)}, within the limits, but that is not proven`,
+      label: reason(reading, first),
       notes: [
-        `${rule.title}: ${limitsText(limits, rule)}, ${rule.decision}`,
+        `${rule.title}: ${limitsText(limits, rule, sizesOf(reading))}, ${rule.decision}`,
         authorityText(rule),
+        ...(over ? [precedenceText(rule, over)] : []),
+        ...figureNotes(first),
         ...(values.length > 1
           ? [`${unproven.length} of ${values.length} values are not proven`]
           : []),
@@ -43,14 +48,14 @@ export function* readingNotProven({ readings }: Ledgers): Generator<Diagnostic> 
   }
 }
 
-function reason(
-  { reading }: JudgedReading,
-  kind: "not proven" | "no acceptance zone" | string | undefined,
-): string {
-  const { instrument } = reading;
-  if (instrument === undefined) return "no instrument is named";
-  if (kind === undefined) return `the uncertainty of \`${instrument}\` is not known`;
-  return kind === "no acceptance zone"
-    ? `\`${instrument}\` is too uncertain for these limits`
-    : `too near the limit for \`${instrument}\``;
+function reason({ instrument }: Reading, { parts, assurance }: JudgedValue): string {
+  const named = parts
+    ? [parts.larger.reading.instrument, parts.smaller.reading.instrument]
+    : [instrument];
+  if (named.includes(undefined)) return "no instrument is named";
+  const names = [...new Set(named)].map((name) => `\`${name}\``).join(" and ");
+  if (!assurance) return `the uncertainty of ${names} is not known`;
+  return assurance.kind === "no acceptance zone"
+    ? `${names} is too uncertain for these limits`
+    : `too near the limit for ${names}`;
 }

@@ -3,9 +3,10 @@ import { placeText } from "../../model/diagnostic.ts";
 import { asTyped, exactText } from "../../model/quantity.ts";
 import type { JudgedReading, JudgedValue } from "../analysis.ts";
 import type { Ledgers } from "../check.ts";
+import { figureNotes } from "../figure-notes.ts";
 import type { Verdict } from "../judge.ts";
-import { isWorse } from "../ledgers/readings.ts";
-import { authorityText, limitsText } from "../limits-text.ts";
+import { isWorse, sizesOf } from "../ledgers/readings.ts";
+import { authorityText, limitsText, precedenceText } from "../limits-text.ts";
 import { readingText } from "../reading-text.ts";
 
 /**
@@ -15,22 +16,23 @@ import { readingText } from "../reading-text.ts";
 export function* readingOutOfLimits({ readings }: Ledgers): Generator<Diagnostic> {
   const byId = new Map(readings.map((judged) => [judged.reading.id, judged]));
   for (const judged of readings) {
-    const { reading, rule, limits, values, supersededBy, deviation } = judged;
+    const { reading, rule, over, figure, limits, values, supersededBy, deviation } = judged;
     const worst = furthestOut(values);
     if (judged.standing !== "out" || !rule || !worst) continue;
     const { value, verdict } = worst;
     const outside = values.filter((each) => each.verdict.kind !== "within");
     const successor = supersededBy === undefined ? undefined : byId.get(supersededBy)?.reading;
-    const by = `${exactText(verdict.by)} ${verdict.limit.unit.symbol}`;
     yield {
       code: "reading-out-of-limits",
       severity: "finding",
       span: value.span,
-      message: `${readingText(reading)} is ${asTyped(value.quantity)}, ${verdict.kind} the limit of ${asTyped(verdict.limit)}`,
-      label: `${by} ${verdict.kind} the limit`,
+      message: `${readingText(reading, figure)} is ${asTyped(value.quantity)}, ${verdict.kind} the limit of ${asTyped(verdict.limit)}`,
+      label: `${excessText(verdict)}${verdict.kind} the limit`,
       notes: [
-        `${rule.title}: ${limitsText(limits, rule)}`,
+        `${rule.title}: ${limitsText(limits, rule, sizesOf(reading))}`,
         authorityText(rule),
+        ...(over ? [precedenceText(rule, over)] : []),
+        ...figureNotes(worst),
         ...rule.advice,
         ...(values.length > 1 ? [`${outside.length} of ${values.length} values are outside`] : []),
         ...(successor
@@ -43,6 +45,13 @@ export function* readingOutOfLimits({ readings }: Ledgers): Generator<Diagnostic
       ...(reading.private || deviation?.private || successor?.private ? { private: true } : {}),
     };
   }
+}
+
+// How far outside, where that is a decimal that a shop would say; the limit and the value stand
+// in the message anyway.
+function excessText({ by, limit }: Outside): string {
+  const amount = exactText(by);
+  return amount.includes("/") || amount.length > 8 ? "" : `${amount} ${limit.unit.symbol} `;
 }
 
 type Outside = Exclude<Verdict, { readonly kind: "within" }>;
