@@ -1,4 +1,4 @@
-import { drawLines, type Pen, type PlacedLine, type Sheet } from "./sheet.ts";
+import { drawLines, type Pen, type PlacedLine, type Sheet, untagged } from "./sheet.ts";
 import type { SheetFormat } from "./sheet-format.ts";
 import type { Line, Style, Typesetter } from "./typesetter.ts";
 
@@ -16,6 +16,10 @@ export interface PaperCell {
   readonly text: string;
   readonly notes?: readonly string[];
   readonly bold?: boolean;
+  /** In red, for what departs; the words have to say so too. */
+  readonly red?: boolean;
+  /** Struck through: no longer in force. */
+  readonly struck?: boolean;
   /** In points. */
   readonly indent?: number;
 }
@@ -38,6 +42,8 @@ export interface PaperTable {
   readonly closing?: (sheet: number, toDate: number, last: boolean) => PaperRow;
   /** Whether the table goes down to the title block, its unused rows ruled through. */
   readonly filled: boolean;
+  /** Least height of a row in points, where something is filled in by hand. */
+  readonly tall?: number;
   /** True for pairs of label and value, which have no heads of columns. */
   readonly headless?: boolean;
   /** Printed in the place of rows when there are none. */
@@ -90,9 +96,16 @@ export class TableLayout {
     this.#right = at;
   }
 
-  /** Height of the head and one row: what must be free for the table to begin on a sheet. */
+  /** Height of the head and the first rows: what must be free for the table to begin on a sheet. */
   get least(): number {
-    return headHeight + minimumHeight * 3;
+    const [first] = this.#table.rows;
+    const row = first ? this.#lay(first).height : 0;
+    return headHeight + Math.min(Math.max(row + 1, minimumHeight * 3), this.#room);
+  }
+
+  /** The tallest that a row may be. */
+  get #room(): number {
+    return this.#format.body.bottom - this.#format.body.top - headHeight - 3 * minimumHeight;
   }
 
   /**
@@ -109,8 +122,7 @@ export class TableLayout {
     const table = this.#table;
     const bottom = this.#format.body.bottom;
     const rows = table.rows.length > 0 ? table.rows : [this.#noneRow()];
-    const room = bottom - this.#format.body.top - headHeight - 3 * minimumHeight;
-    const laid = rows.flatMap((row) => this.#split(this.#lay(row), room));
+    const laid = rows.flatMap((row) => this.#split(this.#lay(row), this.#room));
     let here = { sheet, top };
     let minutes = 0;
     let index = 0;
@@ -169,9 +181,13 @@ export class TableLayout {
       if (!cell) return { lines: [], indent: 0 };
       const indent = cell.indent ?? 0;
       const width = column.width - 2 * padding - indent;
-      const style: Style = cell.bold
-        ? { face: column.face === "text" ? "bold" : "caps", size: sizes[column.face] }
-        : { face: column.face, size: sizes[column.face] };
+      const bold = column.face === "text" ? "bold" : "caps";
+      const style: Style = {
+        face: cell.bold ? bold : column.face,
+        size: sizes[column.face],
+        ...(cell.red ? { ink: "red" } : {}),
+        ...(cell.struck ? { struck: true } : {}),
+      };
       const text = this.#setter.wrap(cell.text, style, width);
       const notes = (cell.notes ?? []).flatMap((note) =>
         this.#setter.wrap(note, { face: "small", size: sizes.note }, width),
@@ -184,7 +200,8 @@ export class TableLayout {
         indent,
       };
     });
-    return { cells, height: heightOf(cells), minutes: row.minutes ?? 0 };
+    const height = Math.max(heightOf(cells), this.#table.tall ?? 0);
+    return { cells, height, minutes: row.minutes ?? 0 };
   }
 
   /** A row taller than a sheet, in pieces that fit; the minutes go with the first. */
@@ -224,13 +241,8 @@ export class TableLayout {
     sheet.across(this.#lefts[0] ?? 0, this.#right, top, 0.4);
     sheet.across(this.#lefts[0] ?? 0, this.#right, top + headHeight, firm);
     sheet.marks.push((pen) => {
-      if (!first) {
-        // The head repeats on every sheet; it is read out once.
-        pen.doc.markContent("Artifact", { type: "Pagination" });
-        drawLines(pen.setter, placed);
-        pen.doc.endMarkedContent();
-        return;
-      }
+      // The head repeats on every sheet; it is read out once.
+      if (!first) return untagged(placed, "Pagination")(pen);
       this.#open(pen);
       this.#tagRow(
         pen,

@@ -1,5 +1,6 @@
 import PDFDocument from "pdfkit";
 import type { CalendarDate } from "../../../model/calendar.ts";
+import { faintRule, inks, wash } from "./inks.ts";
 import type { Pen, Sheet } from "./sheet.ts";
 import type { SheetFormat } from "./sheet-format.ts";
 import { typefaceFonts } from "./typefaces.ts";
@@ -23,14 +24,29 @@ export interface PdfMeta {
   readonly program: string;
 }
 
-/** A file being made: plan the sheets with the typesetter, then print them. */
+/** How a file is printed that is too large to be held in memory. */
+export interface Printing {
+  /** Takes the bytes as they come, in order; the next sheet waits for it. */
+  readonly put: (bytes: Uint8Array) => Promise<void>;
+  /** Called before each sheet, counted from 1. */
+  readonly progress?: (sheet: number, total: number) => void;
+  /** Ends the work between two sheets. */
+  readonly signal?: AbortSignal;
+}
+
+/**
+ * A file being made: plan the sheets with the typesetter, then print them, once. It comes out
+ * as PDF 1.7, tagged, faces embedded, marked as PDF/UA-1.
+ */
 export interface PdfInHand {
   readonly setter: Typesetter;
-  /**
-   * Prints the sheets and ends the file. Once only.
-   * @returns The file's bytes: PDF 1.7, tagged, faces embedded, marked as PDF/UA-1.
-   */
+  /** Prints the sheets. @returns The file's bytes. */
   print(sheets: readonly Sheet[]): Promise<Uint8Array>;
+  /**
+   * Prints the sheets and lets go of each as it is done.
+   * @throws Whatever `signal` was aborted with, and what `put` throws.
+   */
+  printTo(sheets: readonly Sheet[], printing: Printing): Promise<void>;
 }
 
 /** Begins a file. Nothing in it depends on the clock or on chance. */
@@ -61,45 +77,71 @@ export async function beginPdf(meta: PdfMeta, format: SheetFormat): Promise<PdfI
   const subset: string = "PDF/UA";
   const doc = new PDFDocument(Object.assign(options, { subset }));
   const setter = new Typesetter(doc, fonts);
-  return { setter, print: (sheets) => print(doc, setter, sheets) };
+  const printTo: PdfInHand["printTo"] = (sheets, printing) => print(doc, setter, sheets, printing);
+  return {
+    setter,
+    printTo,
+    print: async (sheets) => {
+      const chunks: Uint8Array[] = [];
+      await printTo(sheets, {
+        put: async (bytes) => {
+          chunks.push(bytes);
+        },
+      });
+      return Buffer.concat(chunks);
+    },
+  };
 }
 
 async function print(
   doc: PDFKit.PDFDocument,
   setter: Typesetter,
   sheets: readonly Sheet[],
-): Promise<Uint8Array> {
-  const chunks: Uint8Array[] = [];
+  { put, progress, signal }: Printing,
+): Promise<void> {
+  let made: Uint8Array[] = [];
   const ended = new Promise<void>((resolve, reject) => {
-    doc.on("data", (chunk: Uint8Array) => chunks.push(chunk));
+    doc.on("data", (chunk: Uint8Array) => made.push(chunk));
     doc.on("end", resolve);
     doc.on("error", reject);
   });
+  const handOver = async () => {
+    const bytes = Buffer.concat(made);
+    made = [];
+    if (bytes.length > 0) await put(bytes);
+  };
   const root = doc.struct("Document");
   doc.addStructure(root);
-  for (const sheet of sheets) {
+  for (const [index, sheet] of sheets.entries()) {
+    signal?.throwIfAborted();
+    progress?.(index + 1, sheets.length);
     doc.addPage();
-    drawSheet(sheet, { doc, setter, root });
+    await drawSheet(sheet, { doc, setter, root });
+    sheet.marks.length = 0;
+    await handOver();
   }
   root.end();
   doc.end();
   await ended;
-  return Buffer.concat(chunks);
+  await handOver();
 }
 
-function drawSheet({ grounds, rules, marks }: Sheet, pen: Pen): void {
+async function drawSheet({ grounds, rules, marks }: Sheet, pen: Pen): Promise<void> {
   const { doc } = pen;
   doc.markContent("Artifact", { type: "Layout" });
   for (const { left, top, right, bottom } of grounds) {
-    doc.rect(left, top, right - left, bottom - top).fill("#eceeef");
+    doc.rect(left, top, right - left, bottom - top).fill(wash);
   }
-  for (const { from, to, weight } of rules) {
-    doc.strokeColor(weight < 0.3 ? "#76828c" : "#16222e").lineWidth(weight);
+  for (const { from, to, weight, ink } of rules) {
+    doc.strokeColor(ink ? inks[ink] : weight < 0.3 ? faintRule : inks.ink).lineWidth(weight);
     doc.moveTo(from[0], from[1]).lineTo(to[0], to[1]).stroke();
   }
-  doc.fillColor("#16222e").strokeColor("#16222e");
+  doc.fillColor(inks.ink).strokeColor(inks.ink);
   doc.endMarkedContent();
-  for (const mark of marks) mark(pen);
+  for (const mark of marks) {
+    const reading = mark(pen);
+    if (reading) await reading;
+  }
 }
 
 /**

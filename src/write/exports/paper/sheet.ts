@@ -1,3 +1,4 @@
+import type { Ink } from "./inks.ts";
 import type { Box } from "./sheet-format.ts";
 import type { Line, Typesetter } from "./typesetter.ts";
 
@@ -7,6 +8,8 @@ export interface Rule {
   readonly to: readonly [number, number];
   /** Thickness in points. */
   readonly weight: number;
+  /** As the weight has it unless said. */
+  readonly ink?: Ink;
 }
 
 /** What drawing needs. */
@@ -17,8 +20,8 @@ export interface Pen {
   readonly root: PDFKit.PDFStructureElement;
 }
 
-/** Something to be drawn on a sheet, in reading order. */
-export type Mark = (pen: Pen) => void;
+/** Something to be drawn on a sheet, in reading order; awaited where it reads from the disk. */
+export type Mark = (pen: Pen) => void | Promise<void>;
 
 /** A line of text and where it goes. */
 export interface PlacedLine {
@@ -47,13 +50,13 @@ export class Sheet {
   ) {}
 
   /** A horizontal rule. */
-  across(left: number, right: number, y: number, weight = 0.4): void {
-    this.rules.push({ from: [left, y], to: [right, y], weight });
+  across(left: number, right: number, y: number, weight = 0.4, ink?: Ink): void {
+    this.rules.push({ from: [left, y], to: [right, y], weight, ...(ink ? { ink } : {}) });
   }
 
   /** A vertical rule. */
-  down(x: number, top: number, bottom: number, weight = 0.4): void {
-    this.rules.push({ from: [x, top], to: [x, bottom], weight });
+  down(x: number, top: number, bottom: number, weight = 0.4, ink?: Ink): void {
+    this.rules.push({ from: [x, top], to: [x, bottom], weight, ...(ink ? { ink } : {}) });
   }
 
   /** Four rules around a box. */
@@ -65,13 +68,52 @@ export class Sheet {
   }
 }
 
-/** Draws text as one element of the document's structure, directly below its root. */
-export function tagged(type: string, lines: readonly PlacedLine[]): Mark {
-  return ({ doc, setter, root }) => {
-    const element = doc.struct(type);
-    root.add(element);
-    element.add(() => drawLines(setter, lines));
+/**
+ * An element of the document's structure that holds others, over as many sheets as it takes.
+ * It is opened by the first mark that needs it and has to be closed by the last.
+ */
+export class Branch {
+  readonly #type: string;
+  readonly #parent: Branch | undefined;
+  #element: PDFKit.PDFStructureElement | undefined;
+
+  /** @param parent The element that holds this one; the root of the document when absent. */
+  constructor(type: string, parent?: Branch) {
+    this.#type = type;
+    this.#parent = parent;
+  }
+
+  /** The element itself. */
+  at(pen: Pen): PDFKit.PDFStructureElement {
+    if (this.#element) return this.#element;
+    const above = this.#parent ? this.#parent.at(pen) : pen.root;
+    this.#element = pen.doc.struct(this.#type);
+    above.add(this.#element);
+    return this.#element;
+  }
+
+  /** The last mark of all it holds. */
+  readonly close: Mark = () => {
+    this.#element?.end();
+  };
+}
+
+/** Draws text as one element of the document's structure, below `within` or the root. */
+export function tagged(type: string, lines: readonly PlacedLine[], within?: Branch): Mark {
+  return (pen) => {
+    const element = pen.doc.struct(type);
+    (within ? within.at(pen) : pen.root).add(element);
+    element.add(() => drawLines(pen.setter, lines));
     element.end();
+  };
+}
+
+/** Draws text that is no part of the contents: what repeats, and what only decorates. */
+export function untagged(lines: readonly PlacedLine[], type: "Pagination" | "Layout"): Mark {
+  return ({ doc, setter }) => {
+    doc.markContent("Artifact", { type });
+    drawLines(setter, lines);
+    doc.endMarkedContent();
   };
 }
 

@@ -1,5 +1,5 @@
 import { hoursText } from "../../../present/format/hours.ts";
-import { drawLines, type PlacedLine, type Sheet } from "./sheet.ts";
+import { type PlacedLine, type Sheet, untagged } from "./sheet.ts";
 import type { SheetFormat } from "./sheet-format.ts";
 import type { Line, Style, Typesetter } from "./typesetter.ts";
 
@@ -16,6 +16,8 @@ export interface TitleBlock {
   readonly digest: string;
   /** Printed below the frame. */
   readonly caution: string;
+  /** What the leaves are called; `sheet` unless said. */
+  readonly leaf?: "sheet" | "page";
 }
 
 /** The part's name in the band at the top. */
@@ -62,11 +64,12 @@ export function planTitleBlock(
     { label: "Aircraft", value: block.aircraft, width: width * 0.44, bold: true },
     { label: "Project", value: block.project, width: width * 0.56 },
   ];
+  const { leaf = "sheet" } = block;
   const hours = sheet.minutes === undefined ? "–" : hoursText(sheet.minutes);
   const lower: Field[] = [
     { label: "Edition", value: block.edition, width: width * 0.18, bold: true },
     { label: "Judged on", value: block.asOf, width: width * 0.2 },
-    { label: "Hours this sheet", value: hours, width: width * 0.2 },
+    { label: `Hours this ${leaf}`, value: hours, width: width * 0.2 },
     { label: "Record, SHA-256 begins", value: block.digest, width: width * 0.42 },
   ];
   for (const [fields, top] of [
@@ -91,10 +94,14 @@ export function planTitleBlock(
     }
   }
   const corner = titleBlock.right - sheetWidth;
-  put(setter.line("Sheet", { face: "small", size: 6.2 }), corner + 5, titleBlock.top + 8);
+  put(
+    setter.line(leaf === "sheet" ? "Sheet" : "Page", { face: "small", size: 6.2 }),
+    corner + 5,
+    titleBlock.top + 8,
+  );
   put(setter.line(`${number}`, { face: "bold", size: 17 }), corner + 5, titleBlock.top + 28);
   put(
-    setter.line(`sheet ${number} of ${total}`, { face: "text", size: 7 }),
+    setter.line(`${leaf} ${number} of ${total}`, { face: "text", size: 7 }),
     corner + 5,
     titleBlock.top + 43,
   );
@@ -116,11 +123,7 @@ export function planTitleBlock(
       put(line, frame.left, frame.bottom + 13 + index * 7.6);
     });
 
-  sheet.marks.push(({ doc, setter: pen }) => {
-    doc.markContent("Artifact", { type: "Pagination" });
-    drawLines(pen, lines);
-    doc.endMarkedContent();
-  });
+  sheet.marks.push(untagged(lines, "Pagination"));
 }
 
 /** What fits on one line; more is marked by an ellipsis. The title sheet has it in full. */

@@ -78,6 +78,13 @@ export const typefaces = {
   text: [typeface("text", "b612/files/b612-latin-400-normal", b612Characters), further500],
   /** Totals and what must be found at a glance. */
   bold: [typeface("bold", "b612/files/b612-latin-700-normal", b612Characters), further600],
+  /** Words that the builder stressed. */
+  italic: [typeface("italic", "b612/files/b612-latin-400-italic", b612Characters), further500],
+  /** What has to keep its columns, and what was typed as code. */
+  mono: [
+    typeface("mono", "b612-mono/files/b612-mono-latin-400-normal", b612Characters),
+    further500,
+  ],
   /** Headings and the heads of columns. */
   caps: [typeface("caps", `${barlow}-latin-600-normal`, barlowCharacters), further600],
   /** Words in columns, labels and notes. */
