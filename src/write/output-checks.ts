@@ -1,5 +1,5 @@
 import path from "node:path";
-import { filesBelow, readBytesIfThere } from "./output.ts";
+import { type FoundFile, filesBelow, readBytesIfThere } from "./output.ts";
 import { PageFault, type PageTag, tagsOf } from "./page-tags.ts";
 import { type ContentKind, contentKind, pictureKinds } from "./photos/content-kind.ts";
 import { hiddenMetadata } from "./published-bytes.ts";
@@ -68,7 +68,7 @@ export async function checkOutput(
   let wasmPages = 0;
 
   const seen = new Map<string, string>();
-  for (const { path: file, kind } of found) {
+  for await (const { path: file, kind, bytes } of readAhead(folder, found)) {
     const folded = file.normalize("NFC").toLowerCase();
     const twin = seen.get(folded);
     if (twin !== undefined) {
@@ -81,11 +81,8 @@ export async function checkOutput(
       problems.push(problem("odd-file", file, undefined, "is not an ordinary file"));
       continue;
     }
-    const extension = path.posix.extname(file).toLowerCase();
-    if (textWithoutLinks.has(extension)) continue;
-    const bytes = await readBytesIfThere(path.join(folder, file));
     if (bytes === undefined) continue;
-
+    const extension = extensionOf(file);
     if (extension === ".html") {
       pages += 1;
       const tags = readTags(file, bytes, problems);
@@ -172,6 +169,23 @@ const mediaExtensions = new Set([
   ".webm",
 ]);
 const textWithoutLinks = new Set([".js", ".json", ".xml", ".txt", ".csv", ".pdf", ".woff2"]);
+
+function extensionOf(file: string): string {
+  return path.posix.extname(file).toLowerCase();
+}
+
+/** Each file in its order, with its bytes where they are checked; a few are read at once. */
+async function* readAhead(folder: string, found: readonly FoundFile[]) {
+  const atOnce = 32;
+  for (let at = 0; at < found.length; at += atOnce) {
+    const some = found.slice(at, at + atOnce).map(async (file) => {
+      const isChecked = file.kind === "file" && !textWithoutLinks.has(extensionOf(file.path));
+      const bytes = isChecked ? await readBytesIfThere(path.join(folder, file.path)) : undefined;
+      return { ...file, bytes };
+    });
+    yield* await Promise.all(some);
+  }
+}
 
 function isMedia(kind: ContentKind): boolean {
   return kind === "video" || pictureKinds.some((picture) => picture === kind);

@@ -43,6 +43,18 @@ export async function writeFileWhole(file: string, data: string | Uint8Array): P
 }
 
 /**
+ * Writes a file into a folder that nobody sees yet, such as a site being built, and leaves the
+ * flushing to `flushFolder`. Makes missing folders.
+ * @throws MachineProblem when the system refuses.
+ */
+export async function writeUnflushed(file: string, data: string | Uint8Array): Promise<void> {
+  await told("writing", file, async () => {
+    await fs.mkdir(path.dirname(file), { recursive: true });
+    await fs.writeFile(file, data);
+  });
+}
+
+/**
  * Creates a file only if nothing is there.
  * @returns False when something already stands at the path; it is left alone.
  * @throws MachineProblem for any other refusal.

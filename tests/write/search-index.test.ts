@@ -1,9 +1,16 @@
+import fs from "node:fs/promises";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { expect, onTestFinished, test } from "vitest";
+import { afterEach, expect, onTestFinished, test, vi } from "vitest";
 import { startPreviewServer } from "../../src/cli/preview-server.ts";
 import { indexSite } from "../../src/write/search-index.ts";
+import { systemError } from "../support/failing-disk.ts";
 import { filesIn, scratchFolder } from "../support/scratch-folder.ts";
+
+afterEach(() => {
+  vi.restoreAllMocks();
+  vi.unstubAllEnvs();
+});
 
 const prose = {
   dimpled: "Dimpled 3/32 holes along the rib.",
@@ -81,4 +88,18 @@ test("gives the same files for the same pages", async () => {
   await indexSite(one);
   await indexSite(two);
   expect(filesIn(one)).toEqual(filesIn(two));
+});
+
+test("a full disk is a problem of the machine", async () => {
+  const page = '<!doctype html><html lang="en"><title>a</title><body><p>rivets</p></body></html>';
+  vi.spyOn(fs, "writeFile").mockRejectedValueOnce(systemError("ENOSPC"));
+  await expect(indexSite(scratchFolder({ "index.html": page }))).rejects.toMatchObject({
+    kind: "disk full",
+  });
+});
+
+test("an indexer that dies is not waited for in vain", async () => {
+  vi.stubEnv("PAGEFIND_EXTENDED_BINARY_PATH", process.execPath);
+  const folder = scratchFolder({ "index.html": "<!doctype html><title>a</title>" });
+  await expect(indexSite(folder, 1)).rejects.toThrow("search index: the indexer does not answer");
 });

@@ -1,5 +1,6 @@
 import { byPlace, type Diagnostic } from "../../model/diagnostic.ts";
 import type { Photo } from "../../model/photo.ts";
+import { inParallel } from "../in-parallel.ts";
 import { hiddenMetadata } from "../published-bytes.ts";
 import {
   type EncodeOptions,
@@ -83,22 +84,11 @@ export async function cachePictures(
   let encoded = 0;
   let done = 0;
 
-  const files = [...first.keys()];
-  const nextFile = files.values();
-  let stopped = false;
-  const work = async (): Promise<void> => {
-    try {
-      for (const file of nextFile) {
-        if (stopped) return;
-        signal?.throwIfAborted();
-        made.set(file, await prepareOne(file));
-        done += 1;
-        progress?.(done, files.length, file);
-      }
-    } catch (error) {
-      stopped = true;
-      throw error;
-    }
+  const work = async (file: string): Promise<void> => {
+    signal?.throwIfAborted();
+    made.set(file, await prepareOne(file));
+    done += 1;
+    progress?.(done, first.size, file);
   };
 
   async function prepareOne(file: string): Promise<Made> {
@@ -145,10 +135,7 @@ export async function cachePictures(
   }
 
   try {
-    // All must have come to rest before this returns, or one might still write to the cache.
-    const ends = await Promise.allSettled(Array.from({ length: atOnce }, work));
-    const failed = ends.find((end) => end.status === "rejected");
-    if (failed) throw failed.reason;
+    await inParallel(first.keys(), work, atOnce);
   } finally {
     await known.save().catch(() => undefined);
   }

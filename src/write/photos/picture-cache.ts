@@ -57,10 +57,8 @@ export async function cachedPicture(
 ): Promise<CachedPicture | undefined> {
   const files = parseFiles(await readTextIfThere(listPath(folder, key)));
   if (files === undefined) return undefined;
-  for (const file of files) {
-    if ((await sizeOf(filePath(folder, key, file))) !== file.bytes) return undefined;
-  }
-  return { key, files };
+  const sizes = await Promise.all(files.map((file) => sizeOf(filePath(folder, key, file))));
+  return files.every(({ bytes }, i) => sizes[i] === bytes) ? { key, files } : undefined;
 }
 
 /**

@@ -2,6 +2,7 @@ import path from "node:path";
 import type { Diagnostic } from "../../model/diagnostic.ts";
 import type { Photo } from "../../model/photo.ts";
 import type { Picture, Pictures } from "../../present/pages/picture.ts";
+import { inParallel } from "../in-parallel.ts";
 import { makeFolder } from "../output.ts";
 import { cachePictures } from "./cache-pictures.ts";
 import {
@@ -62,11 +63,11 @@ export async function preparePictures({
   const { cacheFolder } = options;
   const target = path.join(outputFolder, "photos");
   await makeFolder(target);
-  const cached = await cachePictures({ ...options, recipe }, async ({ key, files }) => {
-    for (const file of files) {
-      await publishCached(cacheFolder, key, file, path.join(target, publishedName(key, file)));
-    }
-  });
+  const cached = await cachePictures({ ...options, recipe }, ({ key, files }) =>
+    inParallel(files, (file) =>
+      publishCached(cacheFolder, key, file, path.join(target, publishedName(key, file))),
+    ),
+  );
   const made = [...cached.pictures];
   await tidyCache(cacheFolder, prune ? new Set(made.map(([, { key }]) => key)) : undefined);
   return {
