@@ -7,6 +7,7 @@ import { interruptSignal } from "./interrupted.ts";
 import {
   asSeenFrom,
   counted,
+  errorsCode,
   type Journal,
   type JournalOptions,
   openJournal,
@@ -33,7 +34,7 @@ export function buildCommand(terminal: Terminal): Command {
         terminal.err(
           `\n${counted(journal.errors.length, "error")}: nothing was published, the last good site is still in place`,
         );
-        terminal.exit(exitCodes.problems);
+        terminal.exit(errorsCode(journal.errors));
         return;
       }
       const built = await buildSite(journal, journal.analysis, {

@@ -3,7 +3,13 @@ import { ciAnnotation } from "../present/diagnostics/ci-annotation.ts";
 import { diagnosticJson } from "../present/diagnostics/json.ts";
 import { journalSummary } from "../present/diagnostics/summary.ts";
 import { diagnosticsText } from "../present/diagnostics/terminal-text.ts";
-import { asSeenFrom, type JournalOptions, openJournal, withJournalOptions } from "./journal.ts";
+import {
+  asSeenFrom,
+  errorsCode,
+  type JournalOptions,
+  openJournal,
+  withJournalOptions,
+} from "./journal.ts";
 import { exitCodes, type Terminal } from "./terminal.ts";
 
 interface CheckOptions extends JournalOptions {
@@ -38,7 +44,8 @@ export function checkCommand(terminal: Terminal): Command {
         if (all.length > 0) terminal.out(`${diagnosticsText(all, terminal.paint)}\n`);
         terminal.out(summary.text);
       }
-      const failed = errors.length > 0 || (options.strict && findings.length > 0);
-      terminal.exit(failed ? exitCodes.problems : exitCodes.clean);
+      if (errors.length > 0) terminal.exit(errorsCode(errors));
+      else if (options.strict && findings.length > 0) terminal.exit(exitCodes.problems);
+      else terminal.exit(exitCodes.clean);
     });
 }

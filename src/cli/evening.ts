@@ -20,7 +20,7 @@ import {
   withLoneBuilder,
 } from "./evening-flags.ts";
 import { askEvening } from "./evening-questions.ts";
-import { asSeenFrom, type Journal, openJournal, openWithEntry, UsageProblem } from "./journal.ts";
+import { asSeenFrom, errorsCode, type Journal, openWithEntries, UsageProblem } from "./journal.ts";
 import { exitCodes, type Terminal } from "./terminal.ts";
 
 /** What may be said on the command line in place of being asked. */
@@ -63,7 +63,7 @@ export function eveningCommand(terminal: Terminal, now: () => Date = () => new D
     .option("--json", "print one object: the file, its text, and what the checks say of it")
     .action(async (options: EveningOptions) => {
       const at = now();
-      const before = openJournal({ journal: options.journal }, at);
+      const before = openWithEntries({ journal: options.journal }, [], at, "names");
       const { analysis } = before;
       if (!analysis) {
         terminal.out(diagnosticsText(asSeenFrom(before.folder, before.errors), terminal.paint));
@@ -179,7 +179,8 @@ async function finish(entry: NewEntry, given: Finish): Promise<void> {
   const { folder } = before;
   const path = `days/${entry.date.slice(0, 4)}/${entry.date}.md`;
   const text = entryText(entry);
-  const after = openWithEntry({ journal: options.journal, asOf: today }, { path, text }, at);
+  const judged = { journal: options.journal, asOf: today };
+  const after = openWithEntries(judged, [{ path, text }], at, "names");
   const known = new Set(before.errors.map(sameness));
   const fresh = after.errors.filter((each) => !known.has(sameness(each)));
   // More hours on an earlier day change a total that a later day vouches for. The entry is not
@@ -190,7 +191,7 @@ async function finish(entry: NewEntry, given: Finish): Promise<void> {
   const errors = asSeenFrom(folder, fresh);
   const writes = refusing.length === 0 && !options.dryRun;
   if (writes) await createEntry(file, text);
-  if (fresh.length > 0) terminal.exit(exitCodes.problems);
+  if (fresh.length > 0) terminal.exit(errorsCode(fresh));
 
   const { out, err, paint } = terminal;
   if (options.json) {

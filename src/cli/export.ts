@@ -9,12 +9,13 @@ import { lockFile, outFolderOf } from "./build-site.ts";
 import {
   asSeenFrom,
   counted,
+  errorsCode,
   type JournalOptions,
   openJournal,
   withEditionOption,
   withJournalOptions,
 } from "./journal.ts";
-import { exitCodes, type Terminal } from "./terminal.ts";
+import type { Terminal } from "./terminal.ts";
 
 interface ExportOptions extends JournalOptions {
   readonly out: string;
@@ -38,7 +39,7 @@ export function exportCommand(terminal: Terminal, programVersion: string): Comma
         terminal.err(
           `\n${counted(journal.errors.length, "error")}: nothing was exported; the files of the last export are as they were`,
         );
-        terminal.exit(exitCodes.problems);
+        terminal.exit(errorsCode(journal.errors));
         return;
       }
       const { analysis, diagnostics } = journal;

@@ -4,11 +4,14 @@ import type { Analysis } from "../compute/analysis.ts";
 import { analyze } from "../compute/analyze.ts";
 import { type CalendarDate, isCalendarDate } from "../model/calendar.ts";
 import { byPlace, type Diagnostic } from "../model/diagnostic.ts";
+import { isSealFault } from "../model/seal.ts";
 import { editions } from "../present/record/edition.ts";
 import { foldersIn, isJournal, type JournalFolder, journalFolder } from "../read/files.ts";
 import { nearestName } from "../read/nearest-name.ts";
 import { readBuild, type UnwrittenEntry } from "../read/read-build.ts";
+import type { PhotographReading } from "../read/seals.ts";
 import { dateIn } from "../read/zone-clock.ts";
+import { type ExitCode, exitCodes } from "./terminal.ts";
 
 /** What every verb that reads a journal takes. */
 export interface JournalOptions {
@@ -61,6 +64,11 @@ export function withEditionOption(command: Command): Command {
     );
 }
 
+/** How a run ends that found errors: 4 when a sealed record differs, 1 otherwise. */
+export function errorsCode(errors: readonly Diagnostic[]): ExitCode {
+  return errors.some(({ code }) => isSealFault(code)) ? exitCodes.sealed : exitCodes.problems;
+}
+
 /** A number of things in words: `1 error`, `2 errors`. */
 export function counted(count: number, noun: string): string {
   return `${count} ${noun}${count === 1 ? "" : "s"}`;
@@ -78,17 +86,21 @@ export function asDate(text: string): CalendarDate {
  * @throws UsageProblem when there is no such folder, or it is no journal.
  */
 export function openJournal(options: JournalOptions, now = new Date()): Journal {
-  return openWithEntry(options, undefined, now);
+  return openWithEntries(options, [], now);
 }
 
-/** The same, as if an entry that is not on disk yet had been written already. */
-export function openWithEntry(
+/**
+ * The same, as if entries that are not on disk yet had been written already.
+ * @param photographs How much of the sealed photographs is read.
+ */
+export function openWithEntries(
   { journal, asOf }: JournalOptions,
-  draft: UnwrittenEntry | undefined,
+  drafts: readonly UnwrittenEntry[],
   now = new Date(),
+  photographs: PhotographReading = "bytes",
 ): Journal {
   const folder = journalAt(journal);
-  const { build, zone, diagnostics: read } = readBuild(folder, draft);
+  const { build, zone, diagnostics: read } = readBuild(folder, drafts, photographs);
   if (!build || !zone) return sorted(folder, read);
   const date = asOf ?? build.project.judgedOn ?? dateIn(zone.zone, now);
   const analysis = analyze(build, zone.asOf(date));

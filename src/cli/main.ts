@@ -9,6 +9,7 @@ import { exportCommand } from "./export.ts";
 import { UsageProblem } from "./journal.ts";
 import { previewVerb } from "./preview-verb.ts";
 import { reckonCommand } from "./reckon.ts";
+import { sealCommand } from "./seal.ts";
 import { swallowedOptions } from "./swallowed-options.ts";
 import { type ExitCode, exitCodes, processTerminal, type Terminal } from "./terminal.ts";
 
@@ -45,6 +46,7 @@ async function run(args: readonly string[], terminal: Terminal): Promise<void> {
     exportCommand(terminal, version),
     eveningCommand(terminal),
     reckonCommand(terminal),
+    sealCommand(terminal, version),
   ]) {
     command.copyInheritedSettings(program);
     command.showHelpAfterError(`  = help: options: npm run witness -- ${command.name()} --help`);

@@ -1,13 +1,14 @@
 import { Command, InvalidArgumentError } from "commander";
 import { diagnosticsText } from "../present/diagnostics/terminal-text.ts";
 import type { Edition } from "../present/record/edition.ts";
+import type { PhotographReading } from "../read/seals.ts";
 import { builtText } from "./build.ts";
 import { buildSite, outFolderOf, siteFolderOf } from "./build-site.ts";
 import {
   asSeenFrom,
   type Journal,
   type JournalOptions,
-  openJournal,
+  openWithEntries,
   withEditionOption,
   withJournalOptions,
 } from "./journal.ts";
@@ -26,7 +27,9 @@ export function previewVerb(terminal: Terminal): Command {
     .description("show the site on this computer only, and build it again after every save")
     .option("--port <number>", "where to listen", asPort, 4173)
     .action(async (options: PreviewVerbOptions) => {
-      const first = openJournal(options);
+      const first = openWithEntries(options, [], new Date(), "names");
+      // All bytes of the sealed photographs are read until they were found good once.
+      let photographs: PhotographReading = "bytes";
       const outFolder = outFolderOf(first, options.out);
       await watchAndServe({
         journalFolder: first.folder.absolute,
@@ -34,8 +37,9 @@ export function previewVerb(terminal: Terminal): Command {
         port: options.port,
         print: terminal.out,
         rebuild: async (signal) => {
-          const journal = openJournal(options);
+          const journal = openWithEntries(options, [], new Date(), photographs);
           if (journal.errors.length > 0 || !journal.analysis) return refused(journal, terminal);
+          photographs = "names";
           const built = await buildSite(journal, journal.analysis, {
             outFolder,
             edition: options.edition,

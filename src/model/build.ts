@@ -11,6 +11,7 @@ import type { Reading } from "./measurement.ts";
 import type { Person } from "./person.ts";
 import type { Photo } from "./photo.ts";
 import type { Project } from "./project.ts";
+import type { Seal } from "./seal.ts";
 import type { Session } from "./session.ts";
 import type { Squawk } from "./squawk.ts";
 import type { ToleranceRule } from "./tolerance.ts";
@@ -41,6 +42,8 @@ export interface Build extends Registers {
   readonly balance?: Balance;
   /** By date, oldest first. */
   readonly days: readonly Day[];
+  /** Months that were closed, oldest first. */
+  readonly seals: readonly Seal[];
   /** Drafts and the like: files in, but not published. */
   readonly omissions: readonly Omission[];
 }

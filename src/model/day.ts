@@ -41,6 +41,7 @@ export interface Day {
   readonly squawks: readonly Squawk[];
   readonly inspections: readonly Inspection[];
   readonly photos: readonly Photo[];
+  /** Corrections to earlier days that this entry carries; the values they give are in force. */
   readonly amendments: readonly Amendment[];
   readonly next: readonly string[];
   readonly assertions: readonly Assertion[];

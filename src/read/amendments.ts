@@ -12,7 +12,8 @@ export interface DatedTree {
 
 /**
  * Puts every amendment into the day it corrects, oldest first, so that what is read after this
- * is what the builder stands by. `was` has to be what stands there.
+ * is what the builder stands by. `was` has to be what stands there. An amendment in a draft is
+ * looked at and not put in.
  * @returns The trees with corrections in place, in the order given, and the amendments.
  */
 export function amend(
@@ -26,7 +27,8 @@ export function amend(
     // The shape's own faults are reported when the day is read; here they only stop the rest.
     for (const each of (typed && amendmentsShape(typed, new Faults())) ?? []) {
       const amended = amendOne(trees.get(each.day.date), each, date, faults);
-      if (!amended) continue;
+      // A draft is not published: what it corrects would change with nothing to show why.
+      if (!amended || isDraft(tree)) continue;
       trees.set(each.day.date, amended);
       amendments.push({
         date,
@@ -45,6 +47,12 @@ export function amend(
   };
 }
 
+/** Whether an entry calls itself a draft. */
+export function isDraft(tree: MapNode): boolean {
+  const draft = tree.entries.get("draft")?.value;
+  return draft?.kind === "text" && draft.text === "true";
+}
+
 type TypedAmendment = NonNullable<ReturnType<typeof amendmentsShape>>[number];
 
 function amendOne(
@@ -61,11 +69,23 @@ function amendOne(
       help: [target ? "correct this entry itself" : "write the date of the entry to be corrected"],
     });
   }
+  if (isDraft(target)) {
+    return faults.add("amendment-does-not-match", day.node.span, {
+      message: `the entry for ${day.date} is a draft`,
+      help: ["correct the draft itself"],
+    });
+  }
   const path = parsePath(field.text);
   if (!path) {
     return faults.add("amendment-does-not-match", field.span, {
       message: `\`${field.text}\` does not name a value of an entry`,
       help: ["write it as in `title`, `sessions[2].hours` or `readings[1].value`, counting from 1"],
+    });
+  }
+  if (unamendable.has(String(path[0]))) {
+    return faults.add("amendment-does-not-match", field.span, {
+      message: `\`${path[0]}\` of an entry cannot be amended`,
+      help: ["amend a value of the work itself, or say in the prose of this entry what was wrong"],
     });
   }
   const found = nodeAt(target, path);
@@ -85,6 +105,9 @@ function amendOne(
   const amended = replaced(target, path, now);
   return amended.kind === "map" ? amended : undefined;
 }
+
+// What an entry is, and what it corrected itself: whoever changes these makes another entry of it.
+const unamendable: ReadonlySet<string> = new Set(["date", "draft", "amendments"]);
 
 type Path = readonly (string | number)[];
 

@@ -2,6 +2,7 @@ import { belongings, extremes } from "../model/balance.ts";
 import type { Registers } from "../model/build.ts";
 import { date } from "./clock-syntax.ts";
 import { parseDensity } from "./density-syntax.ts";
+import { forAircraft } from "./identity.ts";
 import { addSyntaxFault, type QuantityNode, quantityOf } from "./quantity-shape.ts";
 import { count } from "./registers-schema.ts";
 import {
@@ -157,6 +158,7 @@ export function balanceShape(registers: Registers) {
     optional(list(what, shape, example), example);
 
   return record("balance.yaml", {
+    for: forAircraft,
     datum: required(text, "datum: leading edge of the wing at the root"),
     "empty-weight": required(
       record("the definition of the empty weight", {

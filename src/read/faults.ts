@@ -1,4 +1,5 @@
 import type { Diagnostic, Span } from "../model/diagnostic.ts";
+import { sealFaults } from "../model/seal.ts";
 
 /** Everything that reading can find wrong, by name. Each has its page and its example. */
 export const readerFaults = [
@@ -24,14 +25,14 @@ export const readerFaults = [
   "not-an-id",
   "not-a-quantity",
   "not-an-expression",
-  "not-a-zone",
   "not-a-table",
+  "not-a-zone",
   "wrong-dimension",
   "unknown-name",
   "unknown-rule-set",
-  "duplicate-id",
   "rule-does-not-win",
   "unmatched-readings",
+  "duplicate-id",
   "duplicate-day",
   "date-differs-from-file-name",
   "path-leaves-journal",
@@ -39,6 +40,8 @@ export const readerFaults = [
   "name-not-portable",
   "empty-day",
   "amendment-does-not-match",
+  "identity-differs",
+  ...sealFaults,
 ] as const;
 export type ReaderFault = (typeof readerFaults)[number];
 

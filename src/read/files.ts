@@ -1,8 +1,11 @@
 import {
+  closeSync,
   type Dirent,
   existsSync,
+  openSync,
   readdirSync,
   readFileSync,
+  readSync,
   realpathSync,
   statSync,
 } from "node:fs";
@@ -57,6 +60,24 @@ export function foldersIn(path: string): string[] {
 export function readText(absolute: string): string {
   const text = readFileSync(absolute, "utf8");
   return text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
+}
+
+/** A file's bytes as they are. Throws as `node:fs` does. */
+export function readBytes(absolute: string): Uint8Array {
+  return readFileSync(absolute);
+}
+
+/** A file's bytes one piece after the other; a piece is good until the next one comes. */
+export function eachChunk(absolute: string, take: (chunk: Uint8Array) => void): void {
+  const file = openSync(absolute, "r");
+  try {
+    const room = new Uint8Array(1 << 20);
+    for (let read = readSync(file, room); read > 0; read = readSync(file, room)) {
+      take(room.subarray(0, read));
+    }
+  } finally {
+    closeSync(file);
+  }
 }
 
 /** Whether a file stands directly in the journal's folder. */

@@ -7,8 +7,14 @@ import type { TextNode } from "./typed-tree.ts";
 export class PhotoFolder {
   readonly #files = new Map<string, FoundFile>();
 
-  /** @param files What stands below `photos`, with paths from the journal's folder. */
-  constructor(files: readonly FoundFile[]) {
+  readonly #reported: ReadonlySet<string>;
+
+  /**
+   * @param files What stands below `photos`, with paths from the journal's folder.
+   * @param reported Paths below `photos` that are known to be missing, and need no second fault.
+   */
+  constructor(files: readonly FoundFile[], reported: ReadonlySet<string> = new Set()) {
+    this.#reported = reported;
     for (const file of files) this.#files.set(file.path.replace(/^photos\//, ""), file);
   }
 
@@ -31,7 +37,7 @@ export class PhotoFolder {
         help: ["copy the photograph itself into `photos`"],
       });
     }
-    if (file) return path;
+    if (file || this.#reported.has(path)) return path;
     const nearest = nearestName(path, this.#files.keys());
     return faults.add("missing-photo", named.span, {
       message: `there is no \`photos/${path}\``,

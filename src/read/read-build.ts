@@ -2,17 +2,19 @@ import type { Build, Omission, Registers } from "../model/build.ts";
 import { type CalendarDate, isCalendarDate } from "../model/calendar.ts";
 import { byPlace, type Diagnostic } from "../model/diagnostic.ts";
 import type { Project } from "../model/project.ts";
-import { amend, type DatedTree } from "./amendments.ts";
+import { amend, type DatedTree, isDraft } from "./amendments.ts";
 import { dayShape } from "./day-schema.ts";
 import { Faults } from "./faults.ts";
 import { type FoundFile, filesBelow, hasFile, type JournalFolder, readText } from "./files.ts";
 import { frontMatter } from "./front-matter.ts";
+import { compareIdentity, compareRegister } from "./identity.ts";
 import { joinDays, type ReadDay } from "./join-days.ts";
 import { linkWords, PhotoFolder } from "./photo-folder.ts";
 import { notPortable } from "./portable-name.ts";
 import { readBalance } from "./read-balance.ts";
 import { readDay } from "./read-day.ts";
 import { readProject, readRegisters } from "./registers.ts";
+import { findAfterSeal, type PhotographReading, readSeals } from "./seals.ts";
 import { SourceFile } from "./source-file.ts";
 import type { MapNode } from "./typed-tree.ts";
 import { yamlTree } from "./yaml-tree.ts";
@@ -39,11 +41,23 @@ export interface UnwrittenEntry {
  * Reads a whole journal. Nothing that the builder typed throws: it becomes a diagnostic, and one
  * run reports all of them. Every file below `days` is read, or is listed in `build.omissions`.
  *
- * @param draft An entry to be read as if it had been written already.
+ * Sealed months are compared with their seals.
+ *
+ * @param drafts Entries to be read as if they had been written already.
+ * @param photographs How much of the sealed photographs is read.
  */
-export function readBuild(folder: JournalFolder, draft?: UnwrittenEntry): ReadResult {
+export function readBuild(
+  folder: JournalFolder,
+  drafts: readonly UnwrittenEntry[] = [],
+  photographs: PhotographReading = "bytes",
+): ReadResult {
   const faults = new Faults();
-  const register = (name: string) => readRegisterFile(folder, `${name}.yaml`, faults);
+  const trees: MapNode[] = [];
+  const register = (name: string) => {
+    const tree = readRegisterFile(folder, `${name}.yaml`, faults);
+    if (tree) trees.push(tree);
+    return tree;
+  };
   const projectTree = register("project");
   const project = projectTree && readProject(projectTree, faults);
   const registers = readRegisters(
@@ -54,14 +68,21 @@ export function readBuild(folder: JournalFolder, draft?: UnwrittenEntry): ReadRe
       instruments: register("instruments"),
       lots: register("lots"),
     },
+    project?.drawings,
     faults,
   );
   if (!project) return { diagnostics: [...faults.found].sort(byPlace) };
   const zone = new ZoneClock(project.zone);
-  const { days, omissions } = readDays(folder, draft, { project, registers, zone }, faults);
+  const context = { project, registers, zone, photographs };
+  const { days, omissions, seals } = readDays(folder, drafts, context, faults);
   const balanceTree = hasFile(folder, "balance.yaml") ? register("balance") : undefined;
   const entries = new Set(days.map(({ date }) => date));
   const balance = balanceTree && readBalance(balanceTree, registers, entries, faults);
+  const identity = { project, people: registers.people };
+  for (const tree of trees) compareRegister(tree, identity, faults);
+  for (const { designation, serial } of seals) {
+    compareIdentity({ designation, serial }, identity, faults);
+  }
   return {
     build: {
       journal: folder.name,
@@ -69,6 +90,7 @@ export function readBuild(folder: JournalFolder, draft?: UnwrittenEntry): ReadRe
       ...registers,
       ...(balance ? { balance } : {}),
       days,
+      seals: seals.map(({ seal }) => seal),
       omissions,
     },
     zone,
@@ -98,6 +120,7 @@ interface Context {
   readonly project: Project;
   readonly registers: Registers;
   readonly zone: ZoneClock;
+  readonly photographs: PhotographReading;
 }
 
 interface Entry extends DatedTree {
@@ -107,16 +130,31 @@ interface Entry extends DatedTree {
 
 function readDays(
   folder: JournalFolder,
-  draft: UnwrittenEntry | undefined,
+  drafts: readonly UnwrittenEntry[],
   context: Context,
   faults: Faults,
 ) {
   const omissions: Omission[] = [];
   const photoFiles = filesBelow(folder, "photos");
   for (const file of photoFiles) checkName(folder, file, faults);
-  const photos = new PhotoFolder(photoFiles);
+  const dayFiles = filesBelow(folder, "days");
+  const { photographs } = context;
+  const ground = { dayFiles, photoFiles, photographs };
+  const { typed: seals, missingPhotos } = readSeals(folder, ground, faults);
+  const photos = new PhotoFolder(photoFiles, missingPhotos);
 
-  const entries = readEntries(folder, draft, omissions, faults);
+  const entries = readEntries(folder, [...dayFiles, ...drafts.map(unwritten)], omissions, faults);
+  findAfterSeal(
+    seals,
+    entries
+      .filter(({ tree }) => !isDraft(tree))
+      .map(({ date, file, tree }) => ({
+        date,
+        file: file.slice(folder.name.length + 1),
+        place: tree.entries.get("date")?.value.span ?? tree.span,
+      })),
+    faults,
+  );
   const { trees, amendments } = amend(entries, faults);
   const shape = dayShape(context.registers, context.project);
   const read: ReadDay[] = [];
@@ -138,20 +176,25 @@ function readDays(
     else read.push(result);
   }
   read.sort((a, b) => (a.day.date < b.day.date ? -1 : 1));
-  return { days: joinDays(read, context.registers, faults), omissions };
+  return {
+    days: joinDays(read, context.registers, faults),
+    omissions,
+    seals,
+  };
 }
+
+const unwritten = ({ path, text }: UnwrittenEntry) => ({ path, absolute: "", text });
 
 // Every entry under the date of its file name, by path.
 function readEntries(
   folder: JournalFolder,
-  draft: UnwrittenEntry | undefined,
+  files: readonly (FoundFile & { readonly text?: string })[],
   omissions: Omission[],
   faults: Faults,
 ): Entry[] {
   const entries: Entry[] = [];
   const seen = new Map<CalendarDate, string>();
-  const unwritten = draft ? [{ path: draft.path, absolute: "", text: draft.text }] : [];
-  for (const found of [...filesBelow(folder, "days"), ...unwritten]) {
+  for (const found of files) {
     const file = `${folder.name}/${found.path}`;
     if (!checkName(folder, found, faults)) continue;
     const name = found.path.split("/").at(-1) ?? "";
@@ -159,7 +202,7 @@ function readEntries(
       omissions.push({ file, why: "not an entry: its name does not end in `.md`" });
       continue;
     }
-    const source = new SourceFile(file, "text" in found ? found.text : readText(found.absolute));
+    const source = new SourceFile(file, found.text ?? readText(found.absolute));
     const date = name.slice(0, -3);
     if (!isCalendarDate(date)) {
       faults.add("not-a-date", source.span(0, 1), {

@@ -1,6 +1,7 @@
 import { roles } from "../model/person.ts";
 import { authorities, decisionRules, figureKinds } from "../model/tolerance.ts";
 import { date, duration } from "./clock-syntax.ts";
+import { forAircraft } from "./identity.ts";
 import { limitTableExample, limitTableShape } from "./limit-table.ts";
 import { quantity } from "./quantity-shape.ts";
 import {
@@ -57,6 +58,7 @@ export const projectShape = record("project.yaml", {
 });
 
 export const peopleShape = record("people.yaml", {
+  for: forAircraft,
   people: required(
     list(
       "people",
@@ -96,6 +98,7 @@ export const assemblyShape = record("an assembly", {
 });
 
 export const assembliesShape = record("assemblies.yaml", {
+  for: forAircraft,
   assemblies: required(nodes("assemblies"), "assemblies: [{ id: wing, title: Wing }]"),
 });
 
@@ -103,6 +106,7 @@ export const assembliesShape = record("assemblies.yaml", {
 export const sizesShape: Shape<ReadonlyMap<string, TextNode>> = mapOf("sizes", "{ D: 3/32 in }");
 
 export const rulesShape = record("rules.yaml", {
+  for: forAircraft,
   rules: required(
     list(
       "rules",
@@ -164,6 +168,7 @@ const coverage = textAs((node, faults) => {
 });
 
 export const instrumentsShape = record("instruments.yaml", {
+  for: forAircraft,
   instruments: required(
     list(
       "instruments",
@@ -193,6 +198,7 @@ export const instrumentsShape = record("instruments.yaml", {
 });
 
 export const lotsShape = record("lots.yaml", {
+  for: forAircraft,
   lots: required(
     list(
       "lots",

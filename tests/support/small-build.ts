@@ -276,6 +276,7 @@ export function smallBuild(overrides: Partial<Build> = {}): Build {
     instruments: new Map(),
     lots: new Map(),
     days: [],
+    seals: [],
     omissions: [],
     ...overrides,
   };

@@ -7,12 +7,14 @@ import { impossibleOrder } from "./impossible-order.ts";
 import { inspectionMissingBeforeClosing } from "./inspection-missing-before-closing.ts";
 import { lapsedCalibration } from "./lapsed-calibration.ts";
 import { limitsNotKnown } from "./limits-not-known.ts";
+import { loadingOutsideEnvelope } from "./loading-outside-envelope.ts";
 import { moreThanADay } from "./more-than-a-day.ts";
 import { openSquawkOnClosedStep } from "./open-squawk-on-closed-step.ts";
-import { overlappingSessions } from "./overlapping-sessions.ts";
 import { outsideTheTable } from "./outside-the-table.ts";
+import { overlappingSessions } from "./overlapping-sessions.ts";
 import { readingNotProven } from "./reading-not-proven.ts";
 import { readingOutOfLimits } from "./reading-out-of-limits.ts";
+import { sealedTotalDiffers } from "./sealed-total-differs.ts";
 import { stageGoingBack } from "./stage-going-back.ts";
 import { totalDiffers } from "./total-differs.ts";
 import { workBeforeCure } from "./work-before-cure.ts";
@@ -27,11 +29,12 @@ export const checks = {
   "overlapping-sessions": overlappingSessions,
   "more-than-a-day": moreThanADay,
   "total-differs": totalDiffers,
+  "sealed-total-differs": sealedTotalDiffers,
   "limits-not-known": limitsNotKnown,
   "reading-out-of-limits": readingOutOfLimits,
   "reading-not-proven": readingNotProven,
-  "lapsed-calibration": lapsedCalibration,
   "outside-the-table": outsideTheTable,
+  "lapsed-calibration": lapsedCalibration,
   "expired-lot": expiredLot,
   "work-before-cure": workBeforeCure,
   "stage-going-back": stageGoingBack,
@@ -39,6 +42,7 @@ export const checks = {
   "hold-on-closed-step": holdOnClosedStep,
   "open-squawk-on-closed-step": openSquawkOnClosedStep,
   "deviation-without-disposition": deviationWithoutDisposition,
+  "loading-outside-envelope": loadingOutsideEnvelope,
 } as const satisfies Readonly<Record<string, Check>>;
 
 /** The name of a check, which is also the code of its diagnostics. */

@@ -8,6 +8,7 @@ import { duplicateDay } from "./duplicate-day.ts";
 import { duplicateId } from "./duplicate-id.ts";
 import { duplicateKey } from "./duplicate-key.ts";
 import { emptyDay } from "./empty-day.ts";
+import { entryAfterSeal } from "./entry-after-seal.ts";
 import { expiredLot } from "./expired-lot.ts";
 import type { Explanation } from "./explanation.ts";
 import { forbiddenKey } from "./forbidden-key.ts";
@@ -15,6 +16,7 @@ import { frontMatterMissing } from "./front-matter-missing.ts";
 import { frontMatterTooLarge } from "./front-matter-too-large.ts";
 import { futureDate } from "./future-date.ts";
 import { holdOnClosedStep } from "./hold-on-closed-step.ts";
+import { identityDiffers } from "./identity-differs.ts";
 import { impossibleOrder } from "./impossible-order.ts";
 import { inspectionMissingBeforeClosing } from "./inspection-missing-before-closing.ts";
 import { lapsedCalibration } from "./lapsed-calibration.ts";
@@ -30,16 +32,26 @@ import { notADate } from "./not-a-date.ts";
 import { notADuration } from "./not-a-duration.ts";
 import { notANumber } from "./not-a-number.ts";
 import { notAQuantity } from "./not-a-quantity.ts";
+import { notASeal } from "./not-a-seal.ts";
+import { notATable } from "./not-a-table.ts";
 import { notATime } from "./not-a-time.ts";
 import { notAZone } from "./not-a-zone.ts";
 import { notAnExpression } from "./not-an-expression.ts";
 import { notAnId } from "./not-an-id.ts";
 import { notYaml } from "./not-yaml.ts";
 import { openSquawkOnClosedStep } from "./open-squawk-on-closed-step.ts";
+import { outsideTheTable } from "./outside-the-table.ts";
 import { overlappingSessions } from "./overlapping-sessions.ts";
 import { pathLeavesJournal } from "./path-leaves-journal.ts";
 import { readingNotProven } from "./reading-not-proven.ts";
 import { readingOutOfLimits } from "./reading-out-of-limits.ts";
+import { ruleDoesNotWin } from "./rule-does-not-win.ts";
+import { sealChainBroken } from "./seal-chain-broken.ts";
+import { sealedEntryDiffers } from "./sealed-entry-differs.ts";
+import { sealedEntryMissing } from "./sealed-entry-missing.ts";
+import { sealedPhotoDiffers } from "./sealed-photo-differs.ts";
+import { sealedPhotoMissing } from "./sealed-photo-missing.ts";
+import { sealedTotalDiffers } from "./sealed-total-differs.ts";
 import { stageGoingBack } from "./stage-going-back.ts";
 import { timeInFold } from "./time-in-fold.ts";
 import { timeInGap } from "./time-in-gap.ts";
@@ -47,6 +59,7 @@ import { totalDiffers } from "./total-differs.ts";
 import { unknownKey } from "./unknown-key.ts";
 import { unknownName } from "./unknown-name.ts";
 import { unknownRuleSet } from "./unknown-rule-set.ts";
+import { unmatchedReadings } from "./unmatched-readings.ts";
 import { unreadablePhoto } from "./unreadable-photo.ts";
 import { workBeforeCure } from "./work-before-cure.ts";
 import { wrongDimension } from "./wrong-dimension.ts";
@@ -79,10 +92,13 @@ export const allExplanations: readonly Explanation[] = [
   notAnId,
   notAQuantity,
   notAnExpression,
+  notATable,
   notAZone,
   wrongDimension,
   unknownName,
   unknownRuleSet,
+  ruleDoesNotWin,
+  unmatchedReadings,
   duplicateId,
   duplicateDay,
   dateDiffersFromFileName,
@@ -91,14 +107,24 @@ export const allExplanations: readonly Explanation[] = [
   nameNotPortable,
   emptyDay,
   amendmentDoesNotMatch,
+  identityDiffers,
+  notASeal,
+  sealChainBroken,
+  sealedEntryDiffers,
+  sealedEntryMissing,
+  entryAfterSeal,
+  sealedPhotoDiffers,
+  sealedPhotoMissing,
   futureDate,
   impossibleOrder,
   overlappingSessions,
   moreThanADay,
   totalDiffers,
+  sealedTotalDiffers,
   limitsNotKnown,
   readingOutOfLimits,
   readingNotProven,
+  outsideTheTable,
   lapsedCalibration,
   expiredLot,
   workBeforeCure,

@@ -14,7 +14,7 @@ afterAll(remove);
 
 // The entry as the reader understands it, in the words it was given in.
 function readBack(text: string) {
-  const { build, diagnostics } = readBuild(folder, { path: "days/2026/2026-03-14.md", text });
+  const { build, diagnostics } = readBuild(folder, [{ path: "days/2026/2026-03-14.md", text }]);
   const [day] = build?.days ?? [];
   return {
     faults: diagnostics.map(({ code, message }) => `${code}: ${message}`),
