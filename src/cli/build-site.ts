@@ -6,6 +6,7 @@ import { feedOf } from "../present/feeds/feed-of.ts";
 import { sitePages } from "../present/pages/site.ts";
 import { sitemapPages } from "../present/pages/sitemap-pages.ts";
 import type { Edition } from "../present/record/edition.ts";
+import { privateEdition, publicEdition } from "../present/record/public-edition.ts";
 import { renderSite } from "../write/eleventy/render-site.ts";
 import { writeFeeds } from "../write/feeds.ts";
 import { withLock } from "../write/lock.ts";
@@ -76,9 +77,11 @@ export async function buildSite(
 function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
   const { edition, base, progress, signal } = options;
   return async (next: string): Promise<BuiltSite> => {
-    const shown = photosOf(analysis.build).filter(
-      (photo) => edition === "private" || !photo.private,
-    );
+    const edited =
+      edition === "public"
+        ? publicEdition(analysis, journal.findings)
+        : privateEdition(analysis, journal.findings);
+    const shown = photosOf(edited.analysis.build);
     const { pictures, diagnostics, encoded } = await preparePictures({
       photos: shown,
       photosFolder: join(journal.folder.absolute, "photos"),
@@ -101,12 +104,16 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
     });
     signal?.throwIfAborted();
     progress("search index and checks of the output");
-    // The indexer is a process of its own: the pages are checked while it works.
-    const [{ pages }, report] = await Promise.all([
+    // The indexer is a process of its own: the pages are checked while it works. Both have to
+    // end before the folder may be taken away.
+    const [indexed, checked] = await Promise.allSettled([
       indexSite(next),
       checkOutput(next, [indexFolder]),
     ]);
-    refuseUnfit(report);
+    if (indexed.status === "rejected") throw indexed.reason;
+    if (checked.status === "rejected") throw checked.reason;
+    const { pages } = indexed.value;
+    refuseUnfit(checked.value);
     return {
       folder: siteFolderOf(options.outFolder, edition),
       pages,
