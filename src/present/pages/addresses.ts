@@ -20,6 +20,7 @@ export const places = {
   assemblies: "assemblies/",
   hours: "hours/",
   readings: "readings/",
+  balance: "balance/",
   open: "open/",
   photographs: "photographs/",
   limits: "limits/",

@@ -71,6 +71,7 @@ export const parts = [
   "assemblies",
   "hours",
   "readings",
+  "balance",
   "open",
   "photographs",
   "limits",

@@ -4,6 +4,7 @@ import { caution, type Edition, editionNote } from "../record/edition.ts";
 import { hrefTo, places } from "./addresses.ts";
 import { type AssembliesPage, assembliesPage } from "./assemblies-page.ts";
 import { type AssemblyPage, assemblyPage } from "./assembly-page.ts";
+import { type BalancePage, balancePage } from "./balance-page.ts";
 import { type DayPage, dayPage } from "./day-page.ts";
 import { type HomePage, homePage } from "./home-page.ts";
 import { type HoursPage, hoursPage } from "./hours-page.ts";
@@ -65,6 +66,8 @@ export interface SitePages {
   readonly hours: readonly HoursPage[];
   readonly readings: readonly ReadingsPage[];
   readonly rule: readonly RulePage[];
+  /** One, or none when the journal keeps no register of weight and balance. */
+  readonly balance: readonly BalancePage[];
   readonly open: readonly OpenItemsPage[];
   readonly photographs: readonly PhotographsPage[];
   readonly photographMonth: readonly PhotographMonthPage[];
@@ -93,6 +96,7 @@ export function sitePages(input: SiteInput): Site {
   const { build } = record.analysis;
   const months = [...record.daysByMonth.keys()];
   const photoMonths = [...record.photosByMonth.keys()];
+  const balance = balancePage(record);
   return {
     shell: shellOf(record),
     pages: {
@@ -105,6 +109,7 @@ export function sitePages(input: SiteInput): Site {
       hours: [hoursPage(record)],
       readings: [readingsPage(record)],
       rule: [...build.rules.values()].map((rule) => rulePage(record, rule)),
+      balance: balance ? [balance] : [],
       open: [openItemsPage(record)],
       photographs: [photographsPage(record)],
       photographMonth: photoMonths.map((month, index) =>
@@ -125,6 +130,7 @@ const partNames: Record<Part, { readonly text: string; readonly place: keyof typ
   assemblies: { text: "Assemblies", place: "assemblies" },
   hours: { text: "Hours", place: "hours" },
   readings: { text: "Readings", place: "readings" },
+  balance: { text: "Balance", place: "balance" },
   open: { text: "Open items", place: "open" },
   photographs: { text: "Photographs", place: "photographs" },
   limits: { text: "Limits", place: "limits" },
@@ -140,11 +146,13 @@ function shellOf(record: RecordIndex): Shell {
     edition: record.edition,
     editionNote: editionNote(record),
     caution,
-    nav: (Object.keys(partNames) as Part[]).map((part) => ({
-      part,
-      text: partNames[part].text,
-      url: hrefTo("", places[partNames[part].place]),
-    })),
+    nav: (Object.keys(partNames) as Part[])
+      .filter((part) => part !== "balance" || record.analysis.balance !== undefined)
+      .map((part) => ({
+        part,
+        text: partNames[part].text,
+        url: hrefTo("", places[partNames[part].place]),
+      })),
     foot: [
       { text: "How this record is kept", url: hrefTo("", places.record) },
       { text: "About, and what this is not", url: hrefTo("", places.about) },

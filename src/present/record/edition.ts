@@ -16,6 +16,7 @@ export interface LeftOut {
   readonly lots: number;
   readonly photos: number;
   readonly deviations: number;
+  readonly loadingCases: number;
   /** Cures, holds, releases, squawks and inspections of private days. */
   readonly otherRecords: number;
   readonly amendments: number;
@@ -46,6 +47,7 @@ const counted: readonly (readonly [keyof LeftOut, string, string])[] = [
   ["lots", "lot", "lots"],
   ["photos", "photo", "photos"],
   ["deviations", "deviation", "deviations"],
+  ["loadingCases", "loading case", "loading cases"],
   ["otherRecords", "other record of a private day", "other records of private days"],
   ["amendments", "amendment", "amendments"],
   ["findingWords", "finding without its words", "findings without their words"],

@@ -12,7 +12,9 @@ import type {
   SquawkState,
   StepState,
 } from "../../compute/analysis.ts";
+import { balanceLedger } from "../../compute/ledgers/balance.ts";
 import type { Amendment } from "../../model/amendment.ts";
+import type { Balance } from "../../model/balance.ts";
 import type { Cure } from "../../model/cure.ts";
 import type { Day } from "../../model/day.ts";
 import type { Deviation } from "../../model/deviation.ts";
@@ -21,6 +23,7 @@ import type { Inspection } from "../../model/inspection.ts";
 import type { Reading } from "../../model/measurement.ts";
 import type { Person } from "../../model/person.ts";
 import type { Photo } from "../../model/photo.ts";
+import type { Seal } from "../../model/seal.ts";
 import type { Session } from "../../model/session.ts";
 import type { Squawk } from "../../model/squawk.ts";
 import type { EditedAnalysis } from "./edition.ts";
@@ -29,8 +32,8 @@ import type { EditedAnalysis } from "./edition.ts";
  * What the public may see of an analysis. Hours, and every total of them, stay as they are.
  *
  * - A private day keeps its date and its sessions without their notes, and nothing else.
- * - Private readings, lots, photos, deviations and session notes are gone, and so are the
- *   mentions of them.
+ * - Private readings, lots, photos, deviations, loading cases and session notes are gone, and so
+ *   are the mentions of them.
  * - A private person keeps only a role and a neutral id such as `person-3`; everybody has
  *   initials for a name, and a neutral id, when the project says `names: initials`.
  * - A finding about something private keeps its code and its severity, not its words.
@@ -47,12 +50,15 @@ export function publicEdition(
   const names = namesOf(analysis);
   const shown = new Shown(analysis, names);
   const days = build.days.map((day) => shown.day(day));
+  const balance = build.balance && shown.balance(build.balance);
   const edited: Analysis = {
     build: {
       ...build,
+      ...(balance ? { balance } : {}),
       people: new Map([...build.people.values()].map((person) => names.entry(person))),
       lots: new Map([...build.lots].filter(([, lot]) => !lot.private)),
       days,
+      seals: build.seals.map(shownSeal),
       omissions: [],
     },
     asOf: analysis.asOf,
@@ -98,6 +104,7 @@ export function publicEdition(
           .map((reading) => shown.reading(reading)),
       }),
     ),
+    ...(balance ? { balance: balanceLedger(balance) } : {}),
     diagnostics: analysis.diagnostics.map((diagnostic) => shown.diagnostic(diagnostic)),
   };
   return {
@@ -114,6 +121,7 @@ export function publicEdition(
       lots: [...build.lots.values()].filter((lot) => lot.private).length,
       photos: count(build.days, (day) => day.photos.filter((photo) => !shown.isPublic(photo))),
       deviations: analysis.deviations.filter(({ deviation }) => !shown.isPublic(deviation)).length,
+      loadingCases: build.balance?.cases.filter((loading) => loading.private).length ?? 0,
       otherRecords: build.days
         .filter((day) => day.private)
         .reduce(
@@ -135,6 +143,16 @@ export function publicEdition(
   };
 }
 
+// How many files a seal names is public; their names may speak of what is private.
+function shownSeal(seal: Seal): Seal {
+  const withheld = { path: "withheld", digest: "" };
+  return {
+    ...seal,
+    entries: seal.entries.map(() => withheld),
+    photos: seal.photos.map(() => withheld),
+  };
+}
+
 /** Everything, as it is: the edition for the inspector. */
 export function privateEdition(
   analysis: Analysis,
@@ -152,6 +170,7 @@ export function privateEdition(
       lots: 0,
       photos: 0,
       deviations: 0,
+      loadingCases: 0,
       otherRecords: 0,
       amendments: 0,
       findingWords: 0,
@@ -437,6 +456,18 @@ class Shown {
 
   inspection(inspection: Inspection): Inspection {
     return { ...inspection, by: this.#names.id(inspection.by) };
+  }
+
+  /** Private cases are gone, and who weighed is shown like everybody else. */
+  balance(balance: Balance): Balance {
+    return {
+      ...balance,
+      weighings: balance.weighings.map((weighing) => ({
+        ...weighing,
+        who: weighing.who.map((person) => this.#names.id(person)),
+      })),
+      cases: balance.cases.filter((loading) => !loading.private),
+    };
   }
 
   step(state: StepState): StepState {

@@ -48,6 +48,7 @@ export function recordSchema(): JsonSchema {
         instruments: list("What was measured with.", instrument),
         lots: list("Batches of material.", lot),
         days: list("The entries, oldest first.", day),
+        seals: list("Months that were closed, oldest first.", seal),
         omissions: list(
           "Files of the journal that are not part of the record, such as drafts.",
           object("A file left out.", { file: text("Its path."), why: text("The reason.") }),
@@ -73,6 +74,7 @@ const leftOut = object("How many of each thing the public edition leaves out or 
   lots: whole("Lots.", 0),
   photos: whole("Photographs.", 0),
   deviations: whole("Deviations.", 0),
+  loadingCases: whole("Loading cases of the weight and balance.", 0),
   otherRecords: whole("Cures, holds, releases, squawks and inspections of private days.", 0),
   amendments: whole("Amendments.", 0),
   findingWords: whole("Findings listed without their words.", 0),
@@ -402,6 +404,29 @@ const day = object("One dated entry.", {
       source,
     }),
   ),
+  source,
+});
+
+const sealedMinutes = (description: string) =>
+  object(description, {
+    build: minutes("Of the build itself."),
+    apart: minutes("Of study and shop, which are totalled apart."),
+  });
+
+const seal = object("A month closed with hashes and totals.", {
+  month: text("The month, as in `2026-03`."),
+  digest: text("SHA-256 of the seal's bytes, 64 hexadecimal digits."),
+  previous: optional(
+    object("The seal that it was made after; absent for the first.", {
+      month: text("Its month."),
+      digest: text("SHA-256 of its bytes."),
+    }),
+  ),
+  programVersion: text("Version of the program that made it."),
+  inMonth: sealedMinutes("Minutes of the month, when it was sealed."),
+  toDate: sealedMinutes("Minutes up to the month's end, when it was sealed."),
+  entries: whole("How many entries it names.", 1),
+  photographs: whole("How many photographs it names.", 0),
   source,
 });
 

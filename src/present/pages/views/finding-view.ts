@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../../../model/diagnostic.ts";
+import { places } from "../addresses.ts";
 import type { Links } from "../links.ts";
 import type { Mention } from "../page.ts";
 import type { RecordIndex } from "../record-index.ts";
@@ -24,14 +25,21 @@ export function findingView(
   number: number,
 ): FindingView {
   const date = record.dateByFile.get(span.file);
+  const day = date === undefined ? balanceSheet(record, links, span.file) : links.day(date);
   return {
     number,
     title: code.replaceAll("-", " "),
     message: onPage(message),
     notes: notes.map(onPage),
     help: record.edition === "private" ? help.map(onPage) : [],
-    ...(date === undefined ? {} : { day: links.day(date) }),
+    ...(day ? { day } : {}),
   };
+}
+
+function balanceSheet(record: RecordIndex, links: Links, file: string): Mention | undefined {
+  return record.analysis.balance?.register.span.file === file
+    ? { text: "Weight and balance", href: links.to(places.balance) }
+    : undefined;
 }
 
 // Backquotes and places in files are for the terminal; on a page the words stand by themselves.
