@@ -70,6 +70,6 @@ export function builtText(journal: Journal, built: BuiltSite): string {
   return [
     summary.text,
     ...found,
-    `site: ${built.folder} (${built.pages} pages, ${built.pictures} photographs, ${built.encoded} encoded now)`,
+    `site: ${built.folder} (${counted(built.pages, "page")}, ${counted(built.pictures, "photograph")}, ${built.encoded} encoded now)`,
   ].join("\n");
 }

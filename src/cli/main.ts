@@ -92,8 +92,17 @@ function report(error: unknown, terminal: Terminal): ExitCode {
     terminal.err("witness: interrupted; nothing was changed that had been finished before");
     return exitCodes.interrupted;
   }
-  const detail = error instanceof Error ? (error.stack ?? error.message) : String(error);
-  terminal.err(`witness: this is a fault of the program, not of the journal\n${detail}`);
+  terminal.err("witness: this is a fault of the program, not of the journal");
+  for (const each of causes(error)) terminal.err(each);
   terminal.err("  = help: report it with the lines above; the last good site is still in place");
   return exitCodes.ours;
+}
+
+// An error and what lies behind it, outermost first; Eleventy keeps that under a name of its own.
+function causes(error: unknown): string[] {
+  if (!(error instanceof Error)) return [String(error)];
+  const behind =
+    error.cause ?? ("originalError" in error ? (error.originalError as unknown) : undefined);
+  const own = error.stack ?? error.message;
+  return behind === undefined || behind === error ? [own] : [own, ...causes(behind)];
 }

@@ -48,7 +48,8 @@ export function ran(
   return new Promise((resolve, reject) => {
     const child = spawn(command, args, {
       cwd,
-      env: { ...environment(), ...env },
+      // `npm run` is at home in the project's folder, where tsx finds this file by itself.
+      env: { ...environment(), TSX_TSCONFIG_PATH: join(projectFolder, "tsconfig.json"), ...env },
       stdio: ["ignore", "pipe", "pipe"],
     });
     let stdout = "";
