@@ -1,0 +1,68 @@
+import { existsSync } from "node:fs";
+import { readFile } from "node:fs/promises";
+import { createServer, type Server } from "node:http";
+import { extname, join, normalize } from "node:path";
+
+const root = new URL("../..", import.meta.url).pathname;
+
+/** Where the sample journal's site stands once `tests/support/build-demo.ts` has built it. */
+export const demoSite = join(root, "out", "site-demo", "site");
+
+/** Where its exports stand. */
+export const demoExports = join(root, "out", "site-demo", "exports");
+
+/** A page of every kind, from the site's root. */
+export const pageKinds: Readonly<Record<string, string>> = {
+  home: "index.html",
+  month: "2026/03/index.html",
+  "day with photographs": "2026/03/14/index.html",
+  "day with findings": "2026/10/17/index.html",
+  "day with an amendment": "2026/06/27/index.html",
+  assemblies: "assemblies/index.html",
+  assembly: "assemblies/left-wing/index.html",
+  step: "steps/ls-01/index.html",
+  hours: "hours/index.html",
+  readings: "readings/index.html",
+  "open items": "open/index.html",
+  photographs: "photographs/index.html",
+  limits: "limits/index.html",
+  search: "search/index.html",
+  record: "record/index.html",
+  about: "about/index.html",
+  "not found": "404.html",
+};
+
+const types: Readonly<Record<string, string>> = {
+  ".html": "text/html; charset=utf-8",
+  ".css": "text/css",
+  ".js": "text/javascript",
+  ".svg": "image/svg+xml",
+  ".avif": "image/avif",
+  ".jpg": "image/jpeg",
+  ".woff2": "font/woff2",
+  ".json": "application/json",
+  ".xml": "application/xml",
+};
+
+/** A plain static host, as dumb as they come, with the site below `base` such as `/a/b/`. */
+export async function hostDemo(base = "/"): Promise<{ address: string; close: () => void }> {
+  if (!existsSync(join(demoSite, "index.html"))) throw new Error("the sample site is not built");
+  const server: Server = createServer((request, response) => {
+    const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
+    const inside = path.startsWith(base) ? normalize(path.slice(base.length)) : "..";
+    const file = inside === "." || inside.endsWith("/") ? join(inside, "index.html") : inside;
+    const missing = () => response.writeHead(404, { "content-type": "text/plain" }).end("nothing");
+    if (file.startsWith("..")) return void missing();
+    readFile(join(demoSite, file)).then(
+      (bytes) =>
+        response
+          .writeHead(200, { "content-type": types[extname(file)] ?? "application/octet-stream" })
+          .end(bytes),
+      missing,
+    );
+  });
+  await new Promise<void>((ready) => server.listen(0, "127.0.0.1", ready));
+  const bound = server.address();
+  const port = typeof bound === "object" && bound ? bound.port : 0;
+  return { address: `http://127.0.0.1:${port}${base}`, close: () => server.close() };
+}
