@@ -55,6 +55,39 @@ export async function writeUnflushed(file: string, data: string | Uint8Array): P
 }
 
 /**
+ * Writes a file bit by bit, for what is too large to be held in memory; otherwise as
+ * `writeFileWhole`. The next bit is taken when the system has the last.
+ *
+ * @param fill Hands over the bits in order. What it throws, this throws: the temporary file is
+ *   removed and the old file stays.
+ * @throws MachineProblem when the system refuses.
+ */
+export async function writeFileInBits(
+  file: string,
+  fill: (put: (bit: Uint8Array) => Promise<void>) => Promise<void>,
+): Promise<void> {
+  const folder = path.dirname(file);
+  await makeFolder(folder);
+  const temporary = temporaryName(file);
+  const asTold = <T>(run: () => Promise<T>): Promise<T> => told("writing", file, run);
+  try {
+    const handle = await asTold(() => fs.open(temporary, "wx"));
+    try {
+      // `appendFile` goes on until all is written or the system refuses, as `writeFile` does.
+      await fill((bit) => asTold(() => handle.appendFile(bit)));
+      await asTold(() => handle.sync());
+    } finally {
+      await handle.close();
+    }
+    await asTold(() => renamePatiently(temporary, file));
+  } catch (error) {
+    await fs.rm(temporary, { force: true }).catch(() => undefined);
+    throw error;
+  }
+  await asTold(() => flushFolderEntry(folder));
+}
+
+/**
  * Creates a file only if nothing is there.
  * @returns False when something already stands at the path; it is left alone.
  * @throws MachineProblem for any other refusal.
