@@ -4,7 +4,7 @@ import type { Faults } from "./faults.ts";
 import { nearestName } from "./nearest-name.ts";
 import { quantity } from "./quantity-shape.ts";
 import { list, type Shape, text } from "./shape.ts";
-import type { ListNode, TextNode, TypedNode } from "./typed-tree.ts";
+import type { ListNode, TextNode } from "./typed-tree.ts";
 
 /** How a table of limits looks, for messages. */
 export const limitTableExample =
@@ -20,14 +20,17 @@ interface TypedRow {
 }
 
 /** A table as typed: a head and the rows below it, each a list of words or quantities. */
-export const limitTableShape: Shape<readonly TypedRow[]> = list(
-  "rows",
-  (node: TypedNode, faults) => {
-    const cells = list("cells", text, "[40 °F, 52 lbf, 60 lbf]")(node, faults);
-    return cells && node.kind === "list" ? { node, cells } : undefined;
-  },
-  limitTableExample,
-);
+export const limitTableShape: Shape<readonly TypedRow[]> = (node, faults) => {
+  const before = faults.found.length;
+  const rows = list("rows", rowShape, limitTableExample)(node, faults);
+  // A row that is left out would move the line between its neighbours.
+  return faults.found.length > before ? undefined : rows;
+};
+
+const rowShape: Shape<TypedRow> = (node, faults) => {
+  const cells = list("cells", text, "[40 °F, 52 lbf, 60 lbf]")(node, faults);
+  return cells && node.kind === "list" ? { node, cells } : undefined;
+};
 
 /**
  * Reads a table of limits: a head that says what it is entered with and what its columns are,
@@ -81,10 +84,10 @@ function columnName(
       ],
     });
   }
-  const others = all.filter((each) => each !== cell).map(({ text: other }) => other);
-  if (others.includes(name) || (name === "nominal" && others.length > 0)) {
+  const before = all.slice(0, all.indexOf(cell)).map(({ text: other }) => other);
+  if (before.includes(name) || (name === "nominal" && all.length > 1)) {
     return faults.add("not-a-table", cell.span, {
-      message: others.includes(name)
+      message: before.includes(name)
         ? `the column \`${name}\` stands twice`
         : "`nominal` stands alone, with a `tolerance` beside the table",
       help: ["write `at-least`, `at-most` or both; or `nominal`"],
@@ -105,7 +108,7 @@ function readRow(
 ): ReadRow | undefined {
   if (cells.length !== names.length + 1) {
     return faults.add("not-a-table", node.span, {
-      message: `this row has ${cells.length} cells, and the head has ${names.length + 1}`,
+      message: `this row has ${cells.length === 1 ? "one cell" : `${cells.length} cells`}, and the head has ${names.length + 1}`,
       help: [`write a value for each of \`${[by.text, ...names].join("`, `")}\``],
     });
   }

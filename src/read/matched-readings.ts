@@ -66,8 +66,12 @@ export function areMatched(
   return (
     counts[0] === counts[1] ||
     add(
-      `\`${left?.id}\` has ${counts[0]} values and \`${right?.id}\` has ${counts[1]}: they cannot be taken in pairs`,
+      `\`${left?.id}\` has ${valuesText(counts[0])} and \`${right?.id}\` has ${valuesText(counts[1])}: they cannot be taken in pairs`,
       "take a difference between readings with as many values each, in the same order",
     )
   );
+}
+
+function valuesText(count: number | undefined): string {
+  return count === 1 ? "one value" : `${count ?? 0} values`;
 }

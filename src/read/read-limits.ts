@@ -42,16 +42,19 @@ function readPlainLimits(
   const lower = read(typed["at-least"]);
   const upper = read(typed["at-most"]);
   const nominal = read(typed.nominal);
-  if (typed.nominal || typed.tolerance) {
-    if (!typed.nominal || !typed.tolerance || typed["at-least"] || typed["at-most"]) {
+  // What was typed and could not be read has its own fault already.
+  const has = (key: string) => typed.node.entries.has(key);
+  if (has("nominal") || has("tolerance")) {
+    if (!has("nominal") || !has("tolerance") || has("at-least") || has("at-most")) {
       return faults.add("missing-key", (typed.nominal ?? typed.id).span, {
         message: "`nominal` and `tolerance` stand together, without `at-least` and `at-most`",
         help: ["write `nominal: 12.500 in` and `tolerance: 0.015 in`"],
       });
     }
-    return nominal && around(nominal, typed.tolerance, sizes, faults);
+    return nominal && typed.tolerance && around(nominal, typed.tolerance, sizes, faults);
   }
-  if (!typed["at-least"] && !typed["at-most"]) {
+  if (has("table")) return undefined;
+  if (!has("at-least") && !has("at-most")) {
     return faults.add("missing-key", typed.id.span, {
       message: `rule \`${typed.id.text}\` has no limit`,
       help: ["write `at-least`, `at-most` or both; `nominal` and `tolerance`; or a `table`"],

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { limitsOf } from "../../src/compute/limits.ts";
 import type { ToleranceRule } from "../../src/model/tolerance.ts";
 import { parseExpression } from "../../src/read/expression-syntax.ts";
+import { tableRule } from "../support/limit-tables.ts";
 import { quantity } from "../support/typed-quantity.ts";
 
 type Part = Pick<ToleranceRule, "lower" | "upper" | "sizes" | "addsDrag">;
@@ -69,6 +70,54 @@ describe("friction drag", () => {
     expect(limitsOf({ ...torque, addsDrag: true }, none, quantity("12 in"))).toEqual({
       ok: false,
       fault: { kind: "wrong dimension", left: "torque", right: "length" },
+    });
+  });
+});
+
+describe("a table", () => {
+  const cable = tableRule();
+  const at = (temperature: string) => limitsOf(cable, sizesOf({ temperature }));
+
+  test("is entered with a size, and runs in a straight line between its rows", () => {
+    expect(at("53 °F")).toMatchObject({
+      ok: true,
+      limits: { lower: { typed: "57.2 lbf" }, upper: { typed: "65.2 lbf" } },
+    });
+  });
+
+  test("has no limits outside its rows", () => {
+    expect(at("91 °F")).toMatchObject({
+      ok: false,
+      fault: {
+        kind: "outside the table",
+        by: "temperature",
+        at: { typed: "91 °F" },
+        from: { typed: "40 °F" },
+        to: { typed: "90 °F" },
+      },
+    });
+  });
+
+  test("wants to know what to enter it with, and that it is of the right kind", () => {
+    const fault = { kind: "unknown size", name: "temperature" };
+    expect(limitsOf(cable, none)).toEqual({ ok: false, fault });
+    expect(at("40 in")).toEqual({
+      ok: false,
+      fault: { kind: "wrong dimension", left: "temperature", right: "length" },
+    });
+  });
+
+  test("of nominal values may have a tolerance around it", () => {
+    const { upper } = cable;
+    if (!upper) throw new Error("the table has upper limits");
+    const expression = {
+      kind: "sum",
+      left: upper.expression,
+      right: { kind: "quantity", quantity: quantity("4 lbf") },
+    } as const;
+    const widened = { ...cable, upper: { typed: "table by temperature + 4 lbf", expression } };
+    expect(limitsOf(widened, sizesOf({ temperature: "60 °F" }))).toMatchObject({
+      limits: { lower: { typed: "60 lbf" }, upper: { typed: "72 lbf" } },
     });
   });
 });

@@ -62,6 +62,8 @@ test("the generated builds try the checks that a session, a stage or a reading c
     "more-than-a-day",
     "limits-not-known",
     "reading-not-proven",
+    "outside-the-table",
+    "loading-outside-envelope",
   ]);
 });
 

@@ -53,9 +53,10 @@ function reason({ instrument }: Reading, { parts, assurance }: JudgedValue): str
     ? [parts.larger.reading.instrument, parts.smaller.reading.instrument]
     : [instrument];
   if (named.includes(undefined)) return "no instrument is named";
-  const names = [...new Set(named)].map((name) => `\`${name}\``).join(" and ");
-  if (!assurance) return `the uncertainty of ${names} is not known`;
+  const names = [...new Set(named)].map((name) => `\`${name}\``);
+  const all = names.join(" and ");
+  if (!assurance) return `the uncertainty of ${all} is not known`;
   return assurance.kind === "no acceptance zone"
-    ? `${names} is too uncertain for these limits`
-    : `too near the limit for ${names}`;
+    ? `${all} ${names.length > 1 ? "are" : "is"} too uncertain for these limits`
+    : `too near the limit for ${all}`;
 }

@@ -4,7 +4,7 @@ import { deviationsOf, readingsOf } from "../../model/build.ts";
 import { governingRule } from "../../model/governing-rule.ts";
 import type { Instrument } from "../../model/instrument.ts";
 import type { Reading } from "../../model/measurement.ts";
-import type { Quantity } from "../../model/quantity.ts";
+import { type Quantity, quantityOf } from "../../model/quantity.ts";
 import { newestOf, successorsOf } from "../../model/successors.ts";
 import type { Limits, ToleranceRule } from "../../model/tolerance.ts";
 import type { Figure, JudgedReading, JudgedValue } from "../analysis.ts";
@@ -121,7 +121,18 @@ function judgedValue(
   const limited = limits.lower !== undefined || limits.upper !== undefined;
   const uncertainty = rule && limited ? uncertaintyOf(quantity, of, instruments) : undefined;
   if (!rule || !uncertainty) return judged;
-  return { ...judged, assurance: assure(quantity, limits, uncertainty, rule.decision) };
+  const assurance = assure(quantity, limits, uncertainty, rule.decision);
+  // A figure is never below zero: where zero itself could not be proven, nothing could.
+  const least = quantityOf(new Fraction(0), quantity.unit);
+  const hopeless =
+    parts !== undefined &&
+    assurance.kind === "not proven" &&
+    assure(least, limits, uncertainty, rule.decision).kind !== "proven" &&
+    limits.lower === undefined;
+  return {
+    ...judged,
+    assurance: hopeless ? { ...assurance, kind: "no acceptance zone" } : assurance,
+  };
 }
 
 // The two values of a figure count as independent (JCGM 100:2008, 5.1.2). An error that both

@@ -9,6 +9,7 @@ import {
   instrument,
   register,
   smallBuild,
+  span,
 } from "../../support/small-build.ts";
 import { quantity, reading, rule } from "../../support/small-measurements.ts";
 
@@ -81,4 +82,49 @@ test("a decided deviation accounts for it; an undecided one does not", () => {
   expect(found(["0.123 in"], { instrument: "gauge-1", deviation: "D-1" })).toEqual([]);
   const [one] = found(["0.123 in"], { instrument: "gauge-1", deviation: "D-2" });
   expect(one?.private).toBe(true);
+});
+
+test("a figure names its two values and their instruments", () => {
+  const sides = rule({
+    id: "sides",
+    upper: "0.010 in",
+    sizes: {},
+    judges: "difference",
+    decision: "guarded by U",
+    over: { rule: "heads-3-32" },
+  });
+  const of = ["L", "R"].map((id) => ({ reading: id, span: span() }));
+  const withSecond = (named: Partial<Reading>) => {
+    const readings = [
+      reading(["1.009 in"], { id: "L", at: "left", rule: "none", instrument: "gauge-1" }),
+      reading(["1.000 in"], { id: "R", rule: "none", ...named }),
+      reading([], { id: "B", of }),
+    ];
+    const build = smallBuild({
+      instruments,
+      rules: register(rule(), sides),
+      days: [day({ readings })],
+    });
+    return foundBy("reading-not-proven", build)[0];
+  };
+  const labels = [
+    withSecond({ instrument: "gauge-1" }),
+    withSecond({ instrument: "rule-1" }),
+    withSecond({ instrument: "caliper-9" }),
+    withSecond({}),
+  ];
+  expect(labels.map((one) => one?.label)).toEqual([
+    "too near the limit for `gauge-1`",
+    "`gauge-1` and `rule-1` are too uncertain for these limits",
+    "the uncertainty of `gauge-1` and `caliper-9` is not known",
+    "no instrument is named",
+  ]);
+  expect(labels[0]?.message).toBe(
+    "difference of shop head diameter at rib 4 row A is 0.009 in, within the limits, but that is not proven",
+  );
+  expect(labels[0]?.notes.slice(2)).toEqual([
+    "it wins over `heads-3-32`: it is given for this step, the other in general",
+    "from 1.009 in at left: content/days/2026-03-14.md:20",
+    "to 1.000 in at rib 4 row A: content/days/2026-03-14.md:20",
+  ]);
 });

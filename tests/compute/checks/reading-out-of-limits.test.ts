@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Build } from "../../../src/model/build.ts";
 import type { Reading } from "../../../src/model/measurement.ts";
 import { foundBy } from "../../support/found-by.ts";
+import { tableRule } from "../../support/limit-tables.ts";
 import { day, deviation, disposition, register, smallBuild } from "../../support/small-build.ts";
 import { quantity, reading, rule } from "../../support/small-measurements.ts";
 
@@ -104,4 +105,44 @@ test("it is private when the reading is, or what its notes name", () => {
   const days = [day({ readings, deviations: [hidden] })];
   expect(found([], { days })[0]?.private).toBe(true);
   expect(found([reading(["0.1 in"], { private: true })])[0]?.private).toBe(true);
+});
+
+test("how far outside is left out where no short decimal says it", () => {
+  const [short] = found([reading(["0.12 in"])]);
+  expect(short?.label).toBe("0.001875 in below the limit");
+  // 3 mm is 0.11811… in, which is no decimal that ends.
+  const [mixed] = found([reading(["3 mm"])]);
+  expect(mixed?.label).toBe("below the limit");
+});
+
+test("a figure names the two values that it is made of", () => {
+  const range = rule({ id: "range", upper: "0.003 in", sizes: {}, judges: "range" });
+  const row = reading(["0.750 in", "0.755 in", "0.751 in"], { rule: "range", at: "row A" });
+  const [one] = found([row], { rules: register(range) });
+  expect(one?.message).toBe(
+    "range of shop head diameter at row A is 0.005 in, above the limit of 0.003 in",
+  );
+  expect(one?.notes.slice(2)).toEqual([
+    "from 0.755 in at row A: content/days/2026-03-14.md:20",
+    "to 0.750 in at row A: content/days/2026-03-14.md:20",
+  ]);
+});
+
+test("a rule that wins over the one named says why", () => {
+  const general = rule({ id: "general", authority: "published" });
+  const sheet = rule({ id: "sheet", lower: "0.2 in", sizes: {}, over: { rule: "general" } });
+  const [one] = found([reading(["0.15 in"], { rule: "general" })], {
+    rules: register(general, sheet),
+  });
+  expect(one?.notes[2]).toBe(
+    "it wins over `general`: a limit of the manual comes before a published one",
+  );
+});
+
+test("limits of a table say what it was entered with", () => {
+  const temperature = { quantity: quantity("53 °F"), from: "day" } as const;
+  const [one] = found([reading(["50 lbf"], { rule: "cable", temperature })], {
+    rules: register(tableRule()),
+  });
+  expect(one?.notes[0]).toBe("Elevator cable tension: 57.2 lbf to 65.2 lbf at 53 °F");
 });

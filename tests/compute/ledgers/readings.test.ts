@@ -3,6 +3,7 @@ import type { JudgedReading } from "../../../src/compute/analysis.ts";
 import { isWorse, readingsLedger } from "../../../src/compute/ledgers/readings.ts";
 import type { Build } from "../../../src/model/build.ts";
 import type { Reading } from "../../../src/model/measurement.ts";
+import { tableRule } from "../../support/limit-tables.ts";
 import {
   day,
   deviation,
@@ -10,6 +11,7 @@ import {
   instrument,
   register,
   smallBuild,
+  span,
 } from "../../support/small-build.ts";
 import { quantity, reading, rule, sizes } from "../../support/small-measurements.ts";
 
@@ -118,6 +120,128 @@ describe("limits", () => {
     expect(state).not.toHaveProperty("verdict");
     expect(state?.rule).toBe(broken);
   });
+});
+
+describe("a rule that judges a figure", () => {
+  const sides = rule({ id: "sides", upper: "0.010 in", sizes: {}, judges: "difference" });
+  const left = reading(["14.381 in"], { id: "L", at: "left", instrument: "gauge-1" });
+  const right = reading(["14.372 in"], { id: "R", at: "right", instrument: "gauge-1" });
+  const of = ["L", "R"].map((id) => ({ reading: id, span: span({ line: 22, column: 40 }) }));
+  const both = reading([], { id: "B", rule: "sides", of });
+  const all = (...more: readonly Reading[]) =>
+    judged([left, right, both, ...more], { rules: register(rule(), sides) });
+
+  test("holds the figure against the limits, and says what it is made of", () => {
+    const state = all()[2];
+    expect(state).toMatchObject({
+      standing: "within",
+      figure: { kind: "difference", of: [left, right] },
+      values: [
+        {
+          value: { quantity: { typed: "0.009 in" }, span: { line: 22, column: 40 } },
+          parts: { larger: { reading: left }, smaller: { reading: right } },
+        },
+      ],
+    });
+    const within = rule({ id: "sides", upper: "0.008 in", sizes: {}, judges: "difference" });
+    const [, , out] = judged([left, right, both], { rules: register(rule(), within) });
+    expect(out?.verdict).toMatchObject({ kind: "above" });
+  });
+
+  test("follows the readings that replace those it names", () => {
+    const again = reading(["14.350 in"], { id: "R-b", supersedes: "R" });
+    const state = all(again)[2];
+    expect(state?.figure?.of).toEqual([left, again]);
+    expect(state?.standing).toBe("out");
+  });
+
+  test("of values of its own points at the first of them", () => {
+    const own = reading(["14.381 in", "14.372 in"], { rule: "sides" });
+    const [state] = judged([own], { rules: register(sides) });
+    expect(state?.figure?.of).toEqual([own]);
+    expect(state?.values.map(({ value }) => value.span)).toEqual([own.values[0]?.span]);
+  });
+
+  test("has no verdict where nothing can be made of the values", () => {
+    const [lone] = judged([reading(["14.381 in"], { rule: "sides" })], { rules: register(sides) });
+    expect(lone).toMatchObject({ standing: "no rule", values: [] });
+    const [, gone] = judged([left, both], { rules: register(sides) });
+    expect(gone).toMatchObject({ standing: "no rule", values: [] });
+    const [empty] = judged([reading([], { rule: "sides" })], { rules: register(sides) });
+    expect(empty?.values).toEqual([]);
+  });
+
+  describe("is as uncertain as the two values together", () => {
+    const kinds = (u: string, named: Partial<Reading> = { instrument: "gauge-1" }) => {
+      const instruments = register(
+        instrument({ uncertainty: quantity(u) }),
+        instrument({ id: "rule-1" }),
+      );
+      const guarded = { ...sides, decision: "guarded by U" } as const;
+      const other = reading(["14.372 in"], { id: "R", ...named });
+      const rules = register(rule(), guarded);
+      return judged([left, other, both], { instruments, rules })[2]?.values[0]?.assurance?.kind;
+    };
+
+    test("0.001 in is 0.001 in from the limit: U of 0.7 thou each is proven, of 0.8 is not", () => {
+      // sqrt(2) x 0.0007 = 0.00099, sqrt(2) x 0.0008 = 0.00113.
+      expect(kinds("0.0007 in")).toBe("proven");
+      expect(kinds("0.0008 in")).toBe("not proven");
+    });
+
+    test("an instrument that could not prove even a difference of nothing leaves no room", () => {
+      expect(kinds("0.0072 in")).toBe("no acceptance zone"); // sqrt(2) x 0.0072 = 0.0102
+      expect(kinds("0.0070 in")).toBe("not proven");
+    });
+
+    test("and unknown where one of the two is", () => {
+      expect(kinds("0.0007 in", { instrument: "rule-1" })).toBeUndefined();
+      expect(kinds("0.0007 in", {})).toBeUndefined();
+    });
+  });
+});
+
+describe("a rule that is a table", () => {
+  const cable = register(tableRule());
+  const at = (typed: string) => ({ quantity: quantity(typed), from: "day" as const });
+  const tension = (value: string, temperature: string) =>
+    judged([reading([value], { rule: "cable", temperature: at(temperature) })], {
+      rules: cable,
+    })[0];
+
+  test("is entered with the temperature of the reading", () => {
+    expect(tension("57.2 lbf", "53 °F")).toMatchObject({
+      standing: "within",
+      limits: { lower: { typed: "57.2 lbf" }, upper: { typed: "65.2 lbf" } },
+    });
+    expect(tension("57.1 lbf", "53 °F")?.standing).toBe("out");
+  });
+
+  test("gives no verdict outside its rows, or where nothing enters it", () => {
+    expect(tension("70 lbf", "91 °F")).toMatchObject({
+      standing: "no rule",
+      fault: { kind: "outside the table", by: "temperature", at: { typed: "91 °F" } },
+    });
+    const [bare] = judged([reading(["70 lbf"], { rule: "cable" })], { rules: cable });
+    expect(bare).toMatchObject({ standing: "no rule", fault: { kind: "unknown size" } });
+  });
+});
+
+test("a rule that wins over the one named is judged by in its place", () => {
+  const general = rule({ id: "general", lower: "0.1 in", sizes: {}, authority: "published" });
+  const sheet = rule({
+    id: "sheet",
+    lower: "0.2 in",
+    sizes: {},
+    authority: "drawing",
+    over: { rule: "general", steps: ["HS-08"] },
+  });
+  const rules = register(general, sheet);
+  const named = (step: string) => reading(["0.15 in"], { rule: "general", step });
+  const [plain, won] = judged([named("HS-07"), { ...named("HS-08"), id: "R-2" }], { rules });
+  expect(plain).toMatchObject({ rule: general, standing: "within" });
+  expect(plain).not.toHaveProperty("over");
+  expect(won).toMatchObject({ rule: sheet, over: general, standing: "out" });
 });
 
 describe("assurance", () => {
