@@ -1,11 +1,19 @@
-import { join } from "node:path";
-import { Command, Option } from "commander";
+import { join, resolve } from "node:path";
+import { Command, InvalidArgumentError, Option } from "commander";
+import {
+  type BookSection,
+  bookSections,
+  chosenSections,
+  sectionContents,
+} from "../present/book/book-sections.ts";
 import { diagnosticsText } from "../present/diagnostics/terminal-text.ts";
 import { fileSize } from "../present/format/file-size.ts";
 import type { Edition } from "../present/record/edition.ts";
+import { nearestName } from "../read/nearest-name.ts";
 import { type WrittenFile, writeExports } from "../write/exports/write-exports.ts";
 import { withLock } from "../write/lock.ts";
 import { lockFile, outFolderOf } from "./build-site.ts";
+import { interruptSignal } from "./interrupted.ts";
 import {
   asSeenFrom,
   counted,
@@ -15,23 +23,33 @@ import {
   withEditionOption,
   withJournalOptions,
 } from "./journal.ts";
-import type { Terminal } from "./terminal.ts";
+import { exitCodes, type Terminal } from "./terminal.ts";
 
 interface ExportOptions extends JournalOptions {
   readonly out: string;
   readonly edition: Edition;
   readonly paper: "a4" | "letter";
+  /** `undefined`: no book. */
+  readonly book: readonly BookSection[] | undefined;
 }
 
 /** `witness export`: writes the logbook of hours and the record as PDF, CSV and JSON. */
 export function exportCommand(terminal: Terminal, programVersion: string): Command {
   return withEditionOption(withJournalOptions(new Command("export")))
-    .description("write the logbook and the record as PDF, CSV and JSON into out/NAME/exports")
+    .description(
+      "write the book, the logbook and the record as PDF, CSV and JSON into out/NAME/exports",
+    )
     .addOption(
-      new Option("--paper <size>", "paper of the printed logbook")
+      new Option("--paper <size>", "paper of the printed book and logbook")
         .choices(["a4", "letter"])
         .default("a4"),
     )
+    .addOption(
+      new Option("--book <sections>", "sections of the book, parted by commas, or `none`")
+        .argParser(bookArgument)
+        .default(bookSections, "all"),
+    )
+    .addHelpText("after", sectionsHelp)
     .action(async (options: ExportOptions) => {
       const journal = openJournal(options);
       if (journal.errors.length > 0 || !journal.analysis) {
@@ -45,7 +63,7 @@ export function exportCommand(terminal: Terminal, programVersion: string): Comma
       const { analysis, diagnostics } = journal;
       const outFolder = outFolderOf(journal, options.out);
       const folder = exportsFolder(outFolder, options.edition);
-      const { files } = await withLock(
+      const { files, diagnostics: unreadable } = await withLock(
         lockFile(outFolder),
         () =>
           writeExports(analysis, diagnostics, {
@@ -53,12 +71,47 @@ export function exportCommand(terminal: Terminal, programVersion: string): Comma
             edition: options.edition,
             paper: options.paper === "letter" ? "Letter" : "A4",
             programVersion,
+            ...(options.book
+              ? {
+                  book: {
+                    sections: options.book,
+                    photosFolder: join(journal.folder.absolute, "photos"),
+                    cacheFolder: resolve(".witness-cache", "photos"),
+                  },
+                }
+              : {}),
             progress: terminal.progress,
+            signal: interruptSignal(),
           }),
         terminal.err,
       );
       terminal.out(exportedText(folder, files));
+      if (unreadable.length > 0) {
+        terminal.err(
+          `\n${diagnosticsText(asSeenFrom(journal.folder, unreadable), terminal.paint)}`,
+        );
+        terminal.exit(exitCodes.problems);
+      }
     });
+}
+
+const sectionsHelp = [
+  "\nSections of the book:",
+  ...bookSections.map((section) => `  ${section.padEnd(12)}${sectionContents[section]}`),
+].join("\n");
+
+/** Reads `--book`. */
+function bookArgument(list: string): readonly BookSection[] | undefined {
+  if (list.trim() === "none") return undefined;
+  const chosen = chosenSections(list);
+  if ("sections" in chosen) return chosen.sections;
+  if ("unknown" in chosen) {
+    const nearest = nearestName(chosen.unknown, bookSections);
+    throw new InvalidArgumentError(
+      `There is no section \`${chosen.unknown}\`${nearest === undefined ? "" : `; did you mean \`${nearest}\`?`} Sections: ${bookSections.join(", ")}.`,
+    );
+  }
+  throw new InvalidArgumentError("The index gives pages of the log: name `log` as well.");
 }
 
 /** Where an edition's files go. The private ones never stand among those that may be handed on. */

@@ -95,10 +95,14 @@ function decodedOnce(text: string): string | undefined {
   }
 }
 
+/** The same Markdown as a list of markdown-it's own pieces, for what is not HTML. */
+export function proseTokens(source: string): readonly Token[] {
+  return markdown.parse(source, { setting: { idPrefix: "", topHeading: 2, taken: new Map() } });
+}
+
 /** The first sentences of a day's prose as plain text, at most `length` characters. */
 export function excerpt(source: string, length: number): string {
-  const text = markdown
-    .parse(source, { setting: { idPrefix: "", topHeading: 2, taken: new Map() } })
+  const text = proseTokens(source)
     .filter(({ type }, index, all) => type === "inline" && all[index - 1]?.type !== "heading_open")
     .map(({ children }) => (children ?? []).map(textOf).join(""))
     .join(" ")
@@ -111,7 +115,8 @@ export function excerpt(source: string, length: number): string {
   return `${cut.slice(0, cut.lastIndexOf(" "))} …`;
 }
 
-type Token = ReturnType<typeof markdown.parse>[number];
+/** One piece of parsed Markdown. */
+export type Token = ReturnType<typeof markdown.parse>[number];
 
 function isHeadingOpen({ type }: Token): boolean {
   return type === "heading_open";

@@ -112,7 +112,8 @@ export function stepHours({ build, hours }: Analysis): StepHours[] {
   ];
 }
 
-function kindHours(lines: readonly HoursLine[]): KindHours {
+/** Minutes of some lines by kind. */
+export function kindHours(lines: readonly HoursLine[]): KindHours {
   const byKind = new Map<WorkKind, Minutes>(workKinds.map((kind) => [kind, 0]));
   let build = 0;
   let apart = 0;

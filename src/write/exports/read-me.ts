@@ -1,5 +1,5 @@
 import { caution, type EditedAnalysis, editionNote } from "../../present/record/edition.ts";
-import { allTables } from "../../present/tables/all-tables.ts";
+import { tablesOf } from "../../present/tables/all-tables.ts";
 
 /** A file as listed for the reader. */
 export interface ListedFile {
@@ -50,7 +50,7 @@ export function readMeText(
       "UTF-8 with a byte order mark, commas, CRLF, column names in the first line. Minutes are whole numbers and are the truth: every total is a sum of them. An apostrophe before a text keeps a spreadsheet from running it as a formula or turning it into a number, a date or a time, as it would turn 1/8, 3-16, 10e5 and 0015; take the apostrophe off to get the text as typed. An empty cell means unknown or none, never zero.",
     ),
     "",
-    ...allTables.flatMap(({ name, title, heads }) => [
+    ...tablesOf(analysis).flatMap(({ name, title, heads }) => [
       `${name}.csv: ${title}`,
       "",
       ...heads.flatMap(({ key, means }) => wrapped(`${key}: ${means}`, "  ", "      ")),

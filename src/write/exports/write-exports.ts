@@ -2,14 +2,18 @@ import { createHash } from "node:crypto";
 import path from "node:path";
 import type { Analysis } from "../../compute/analysis.ts";
 import type { Diagnostic } from "../../model/diagnostic.ts";
+import { recordIndex } from "../../present/pages/record-index.ts";
 import type { EditedAnalysis, Edition } from "../../present/record/edition.ts";
 import { hoursLogbookRecord, hoursSchemaFile } from "../../present/record/hours-record.ts";
 import { hoursSchema } from "../../present/record/hours-schema.ts";
 import { journalRecord, recordSchemaFile } from "../../present/record/journal-record.ts";
 import { privateEdition, publicEdition } from "../../present/record/public-edition.ts";
 import { recordSchema } from "../../present/record/record-schema.ts";
-import { allTables } from "../../present/tables/all-tables.ts";
+import { tablesOf } from "../../present/tables/all-tables.ts";
 import { writeFileWhole } from "../output.ts";
+import { balancePdf } from "./balance/balance-pdf.ts";
+import type { BookImprint } from "./book/book-context.ts";
+import { type BookFolders, writeBook } from "./book/write-book.ts";
 import { csvText } from "./csv-text.ts";
 import { logbookPdf } from "./logbook/logbook-pdf.ts";
 import type { Paper } from "./paper/sheet-format.ts";
@@ -22,9 +26,18 @@ export interface ExportOptions {
   readonly edition: Edition;
   readonly paper: Paper;
   readonly programVersion: string;
-  /** Called with a file's name before it is made. */
-  readonly progress?: (file: string) => void;
+  /** Absent: no book is made. */
+  readonly book?: BookOptions;
+  /** Called with a file's name before it is made, and with how far a long one has come. */
+  readonly progress?: (text: string) => void;
+  /** Ends the work; files that are finished stay. */
+  readonly signal?: AbortSignal;
 }
+
+/** What the book is made from beside the record. */
+export interface BookOptions
+  extends Pick<BookImprint, "sections" | "tasks" | "seals">,
+    Pick<BookFolders, "photosFolder" | "cacheFolder"> {}
 
 /** A file that was written. */
 export interface WrittenFile {
@@ -36,33 +49,86 @@ export interface WrittenFile {
 }
 
 /**
- * Writes the record in every form: CSV tables, JSON with its schemas, the paper logbook, and a
- * text that lists them. The same analysis gives the same bytes. Each file is written whole or
+ * Writes the record in every form: CSV tables, JSON with its schemas, the paper logbook, the
+ * book of the build, and a text that lists them. The same analysis gives the same bytes. Each file is written whole or
  * not at all; the list comes last.
  *
  * @param diagnostics Everything that reading and checking found, in order of place.
- * @throws MachineProblem when the system refuses to write.
+ * @returns The files, and one finding for each photograph that the book could not show.
+ * @throws MachineProblem when the system refuses to write; whatever `signal` was aborted with.
  */
 export async function writeExports(
   analysis: Analysis,
   diagnostics: readonly Diagnostic[],
   options: ExportOptions,
-): Promise<{ readonly files: readonly WrittenFile[] }> {
+): Promise<{
+  readonly files: readonly WrittenFile[];
+  readonly diagnostics: readonly Diagnostic[];
+}> {
   const edited =
     options.edition === "public"
       ? publicEdition(analysis, diagnostics)
       : privateEdition(analysis, diagnostics);
   const listed: ListedFile[] = [];
   const written: WrittenFile[] = [];
+  const unreadable: Diagnostic[] = [];
+  let recordDigest = "";
   for await (const { name, what, data } of exportedFiles(edited, options)) {
+    options.signal?.throwIfAborted();
+    if (name === recordFile) recordDigest = digestOf(data);
     listed.push({ name, bytes: data.byteLength, sha256: digestOf(data), what });
     written.push(await save(options.folder, name, what, data));
+  }
+  if (options.book) {
+    const book = await saveBook(analysis, diagnostics, options, options.book, recordDigest);
+    unreadable.push(...book.diagnostics);
+    listed.push(book.listed);
+    written.push(book.written);
   }
   options.progress?.("read-me.txt");
   const readMe = bytesOf(readMeText(edited, listed, options.programVersion));
   written.push(await save(options.folder, "read-me.txt", "what the files are", readMe));
-  return { files: written };
+  return { files: written, diagnostics: unreadable };
 }
+
+/** The book, which is too large to be held in memory. */
+async function saveBook(
+  analysis: Analysis,
+  diagnostics: readonly Diagnostic[],
+  { folder, edition, paper, programVersion, progress, signal }: ExportOptions,
+  { sections, tasks, seals, photosFolder, cacheFolder }: BookOptions,
+  recordDigest: string,
+) {
+  const name = "book.pdf";
+  progress?.(name);
+  const file = path.join(folder, name);
+  const { bytes, sha256, pages, ...book } = await writeBook(
+    file,
+    recordIndex({ analysis, diagnostics, pictures: new Map(), edition }),
+    {
+      paper,
+      programVersion,
+      recordDigest,
+      sections,
+      ...(tasks ? { tasks } : {}),
+      ...(seals ? { seals } : {}),
+    },
+    {
+      photosFolder,
+      cacheFolder,
+      ...(progress ? { progress: (text: string) => progress(`${name}: ${text}`) } : {}),
+      ...(signal ? { signal } : {}),
+    },
+  );
+  const what = `Book of the build on ${pages} pages of ${paper}: ${sections.join(", ")}.`;
+  return {
+    listed: { name, bytes, sha256, what },
+    written: { path: file, bytes, what },
+    diagnostics: book.diagnostics,
+  };
+}
+
+const recordFile = "record.json";
 
 interface MadeFile {
   readonly name: string;
@@ -75,7 +141,7 @@ async function* exportedFiles(
   edited: EditedAnalysis,
   { paper, programVersion, progress }: ExportOptions,
 ): AsyncGenerator<MadeFile> {
-  progress?.("record.json");
+  progress?.(recordFile);
   const record = bytesOf(jsonText(journalRecord(edited, programVersion)));
   const recordDigest = digestOf(record);
   progress?.("hours-logbook.pdf");
@@ -84,12 +150,21 @@ async function* exportedFiles(
     what: `Hours logbook to be printed on ${paper}, with the digest of record.json on its title sheet.`,
     data: await logbookPdf(edited, { paper, programVersion, recordDigest }),
   };
-  for (const table of allTables) {
+  const balance = await balancePdf(edited, { paper, programVersion, recordDigest });
+  if (balance) {
+    progress?.("balance.pdf");
+    yield {
+      name: "balance.pdf",
+      what: `Weight and balance report to be printed on ${paper}.`,
+      data: balance,
+    };
+  }
+  for (const table of tablesOf(edited.analysis)) {
     const name = `${table.name}.csv`;
     progress?.(name);
     yield { name, what: `${table.title}.`, data: bytesOf(csvText(table, edited.analysis)) };
   }
-  yield { name: "record.json", what: "The whole record as data.", data: record };
+  yield { name: recordFile, what: "The whole record as data.", data: record };
   yield {
     name: recordSchemaFile,
     what: "What record.json contains, as a JSON Schema (draft 2020-12).",

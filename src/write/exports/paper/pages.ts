@@ -86,9 +86,13 @@ export class Pages {
     return this.column.right - this.column.left;
   }
 
-  /** How tall a sheet is on which nothing is yet, in points. */
-  get tallest(): number {
-    return this.#format.body.bottom - this.#format.body.top;
+  /** Where contents begin and end on every sheet, in points from the top. */
+  get top(): number {
+    return this.#format.body.top;
+  }
+
+  get bottom(): number {
+    return this.#format.body.bottom;
   }
 
   /** Leaves an empty strip. */

@@ -9,8 +9,10 @@ import { Typesetter } from "./typesetter.ts";
 declare global {
   namespace PDFKit.Mixins {
     interface StructureElementOptions {
-      /** Of a table's head: what it heads. The library takes it; its types do not say so. */
+      /** Of a table's head: what it heads. The library takes both; its types do not say so. */
       scope?: "Row" | "Column";
+      /** Of a figure: left, top, right and bottom, from the page's top left. */
+      bbox?: [number, number, number, number];
     }
   }
 }

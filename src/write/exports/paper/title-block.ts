@@ -18,6 +18,8 @@ export interface TitleBlock {
   readonly caution: string;
   /** What the leaves are called; `sheet` unless said. */
   readonly leaf?: "sheet" | "page";
+  /** What stands in the place of the hours, where the leaves have none. */
+  readonly figure?: { readonly label: string; readonly value: string };
 }
 
 /** The part's name in the band at the top. */
@@ -69,7 +71,7 @@ export function planTitleBlock(
   const lower: Field[] = [
     { label: "Edition", value: block.edition, width: width * 0.18, bold: true },
     { label: "Judged on", value: block.asOf, width: width * 0.2 },
-    { label: `Hours this ${leaf}`, value: hours, width: width * 0.2 },
+    { ...(block.figure ?? { label: `Hours this ${leaf}`, value: hours }), width: width * 0.2 },
     { label: "Record, SHA-256 begins", value: block.digest, width: width * 0.42 },
   ];
   for (const [fields, top] of [

@@ -1,0 +1,166 @@
+import { setImmediate as pause } from "node:timers/promises";
+import type { Hours } from "../../../compute/analysis.ts";
+import { type CalendarDate, type CalendarMonth, monthOf } from "../../../model/calendar.ts";
+import { bookEntry } from "../../../present/book/book-entry.ts";
+import { monthText } from "../../../present/format/dates.ts";
+import { grouped } from "../logbook/wording.ts";
+import { Pages } from "../paper/pages.ts";
+import { type PlacedLine, type Sheet, tagged, untagged } from "../paper/sheet.ts";
+import type { SheetFormat } from "../paper/sheet-format.ts";
+import type { Line, Style, Typesetter } from "../paper/typesetter.ts";
+import type { BookContext } from "./book-context.ts";
+import { logColumns, placeEntry } from "./entry-head.ts";
+import { bothHours, parts } from "./wording.ts";
+
+/** The log as planned. */
+export interface Log {
+  readonly sheets: readonly Sheet[];
+  /** Index of the sheet on which the entry of a day begins. */
+  readonly begins: ReadonlyMap<CalendarDate, number>;
+  /** Index of the sheet on which a month begins, oldest first. */
+  readonly months: ReadonlyMap<CalendarMonth, number>;
+}
+
+/** What planning a long log reports to and listens to. */
+export interface Planning {
+  readonly progress?: (entry: number, total: number) => void;
+  readonly signal?: AbortSignal;
+}
+
+const stripHeight = 15;
+const none: Hours = { build: 0, apart: 0 };
+
+/**
+ * Plans the log: every day in order, the hours brought forward at the head of each page and
+ * carried forward at its foot.
+ * @throws Whatever the signal was aborted with.
+ */
+export async function planLog(context: BookContext, planning: Planning): Promise<Log> {
+  const { record, setter, format } = context;
+  const { days } = record.analysis.build;
+  const pages = new Pages(setter, betweenStrips(format), parts.log);
+  pages.column = logColumns(format).body;
+  const begins = new Map<CalendarDate, number>();
+  const months = new Map<CalendarMonth, number>();
+  const hoursOn = new Map<Sheet, Hours>();
+  for (const [index, day] of days.entries()) {
+    planning.signal?.throwIfAborted();
+    planning.progress?.(index + 1, days.length);
+    // So that an interrupt is heard while a long log is planned.
+    if (index % 20 === 19) await pause();
+    const entry = bookEntry(record, day);
+    const month = monthOf(day.date);
+    if (!months.has(month)) {
+      monthHead(pages, context, month);
+      months.set(month, pages.sheets.length - 1);
+    }
+    const sheet = placeEntry(pages, context, entry, days.length);
+    begins.set(day.date, pages.sheets.indexOf(sheet));
+    hoursOn.set(sheet, added(hoursOn.get(sheet) ?? none, entry.hours));
+  }
+  if (days.length === 0) pages.paragraph("There are no entries.");
+  drawStrips(pages.sheets, hoursOn, context);
+  return { sheets: pages.sheets, begins, months };
+}
+
+/** Name of the month, what it comes to and, when it is sealed, the digest of its seal. */
+function monthHead(pages: Pages, context: BookContext, month: CalendarMonth): void {
+  const { record, setter, format, imprint } = context;
+  pages.room(150);
+  const top = pages.y + (pages.y > pages.top ? 10 : 0);
+  const { frame } = format;
+  const height = 20;
+  pages.sheet.grounds.push({ left: frame.left, right: frame.right, top, bottom: top + height });
+  pages.sheet.across(frame.left, frame.right, top, 0.8);
+  pages.sheet.across(frame.left, frame.right, top + height, 0.8);
+  const days = record.daysByMonth.get(month)?.length ?? 0;
+  const seal = imprint.seals?.get(month);
+  const name = setter.line(monthText(month), { face: "caps", size: 12 });
+  const says = setter.line(
+    [
+      `${days} ${days === 1 ? "entry" : "entries"}`,
+      bothHours(record.analysis.hours.byMonth.get(month) ?? none),
+      ...(seal === undefined ? [] : [`seal ${grouped(seal.slice(0, 16), 4)}`]),
+    ].join("   "),
+    { face: "text", size: 7.6 },
+  );
+  pages.sheet.marks.push(
+    ({ doc }) => {
+      const log = doc.outline.children.at(-1) ?? doc.outline;
+      log.addItem(monthText(month));
+    },
+    tagged("H2", [{ line: name, x: logColumns(format).margin.left, y: top + 14.4 }]),
+    tagged("P", [{ line: says, x: pages.column.left, y: top + 13.6 }]),
+  );
+  pages.downTo(top + height);
+}
+
+/** Hours brought forward, of the page, and carried forward, on every page of the log. */
+function drawStrips(
+  sheets: readonly Sheet[],
+  hoursOn: ReadonlyMap<Sheet, Hours>,
+  { format, setter }: BookContext,
+): void {
+  const { body, frame } = format;
+  const { body: column } = logColumns(format);
+  let carried = none;
+  sheets.forEach((sheet, index) => {
+    const here = hoursOn.get(sheet);
+    const before = carried;
+    carried = added(carried, here ?? none);
+    sheet.minutes = here?.build ?? 0;
+    const last = index === sheets.length - 1;
+    strip(sheet, setter, format, body.top, [
+      ["Brought forward", ""],
+      ["", bothHours(before)],
+    ]);
+    strip(sheet, setter, format, body.bottom - stripHeight, [
+      [
+        here ? "Entries that begin on this page" : "No entry begins on this page",
+        bothHours(here ?? none),
+      ],
+      [last ? "Total" : "Carried forward", bothHours(carried)],
+    ]);
+    sheet.down(column.left - 6, body.top + stripHeight, body.bottom - stripHeight, 0.28);
+    sheet.across(frame.left, frame.right, body.top + stripHeight, 0.4);
+    sheet.across(frame.left, frame.right, body.bottom - stripHeight, 0.4);
+  });
+}
+
+type Told = readonly [label: string, value: string];
+
+/** A strip across the frame, one label and value at its left end and one at its right. */
+function strip(
+  sheet: Sheet,
+  setter: Typesetter,
+  { frame }: SheetFormat,
+  top: number,
+  [left, right]: readonly [Told, Told],
+): void {
+  sheet.grounds.push({ left: frame.left, right: frame.right, top, bottom: top + stripHeight });
+  const y = top + 10.4;
+  const label: Style = { face: "small", size: 7.6 };
+  const value: Style = { face: "bold", size: 7.2 };
+  const placed: PlacedLine[] = [];
+  const put = (line: Line, x: number) => placed.push({ line, x, y });
+  const first = setter.line(left[0], label);
+  put(first, frame.left + 8);
+  put(setter.line(left[1], value), frame.left + 8 + first.width + 6);
+  const total = setter.line(right[1], value);
+  const says = setter.line(right[0], label);
+  put(says, frame.right - 8 - total.width - 6 - says.width);
+  put(total, frame.right - 8 - total.width);
+  sheet.marks.push(untagged(placed, "Pagination"));
+}
+
+function betweenStrips(format: SheetFormat): SheetFormat {
+  const { body } = format;
+  return {
+    ...format,
+    body: { ...body, top: body.top + stripHeight, bottom: body.bottom - stripHeight },
+  };
+}
+
+function added(a: Hours, b: Hours): Hours {
+  return { build: a.build + b.build, apart: a.apart + b.apart };
+}
