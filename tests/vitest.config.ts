@@ -4,6 +4,7 @@ export default defineConfig({
   root: new URL("..", import.meta.url).pathname,
   test: {
     include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"],
+    globalSetup: ["tests/support/one-run.ts"],
     testTimeout: 60_000,
     hookTimeout: 600_000,
   },

@@ -2,10 +2,11 @@ import { existsSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { createServer, type Server } from "node:http";
 import { extname, join, normalize } from "node:path";
+import { demoBuilt } from "./build-demo.ts";
 
 const root = new URL("../..", import.meta.url).pathname;
 
-/** Where the sample journal's site stands once `tests/support/build-demo.ts` has built it. */
+/** Where the sample journal's site stands once `demoBuilt` has built it. */
 export const demoSite = join(root, "out", "site-demo", "site");
 
 /** Where its exports stand. */
@@ -44,8 +45,12 @@ const types: Readonly<Record<string, string>> = {
   ".xml": "application/xml",
 };
 
-/** A plain static host, as dumb as they come, with the site below `base` such as `/a/b/`. */
+/**
+ * A plain static host, as dumb as they come, with the sample site below `base` such as `/a/b/`.
+ * Builds the site first, once for a run of the tests.
+ */
 export async function hostDemo(base = "/"): Promise<{ address: string; close: () => void }> {
+  await demoBuilt();
   if (!existsSync(join(demoSite, "index.html"))) throw new Error("the sample site is not built");
   const server: Server = createServer((request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
