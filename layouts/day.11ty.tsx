@@ -159,6 +159,12 @@ export const { data, render } = template("day", ({ page, shell }) => {
           <Amendments of={page.amendments} caption="Earlier sheets corrected today" other="Sheet" />
         </Section>
       )}
+      {page.seal && (
+        <p class="legend">
+          Last sheet of a month that is sealed as <code>{page.seal.short}</code>:{" "}
+          <Words of={page.seal.means} />.
+        </p>
+      )}
     </Sheet>
   );
 });

@@ -1,6 +1,57 @@
 import { Section } from "./parts/section.tsx";
 import { Sheet } from "./parts/sheet.tsx";
+import { Table } from "./parts/table.tsx";
 import { template } from "./parts/template.tsx";
+import { Words } from "./parts/words.tsx";
+
+/** What is asked of a record, what this one does about it, and where that ends. */
+const nineWords = [
+  [
+    "attributable",
+    "Every session names who worked and in which role, every look who looked, a reading its instrument.",
+    "Names are typed by the builder; nobody signs in.",
+  ],
+  [
+    "legible",
+    "Plain text that any editor opens; pages that need no scripts; paper.",
+    "Handwriting in the shop is not kept.",
+  ],
+  [
+    "contemporaneous",
+    "An entry says when it was written, and one written later is marked.",
+    "The clock is the builder's own.",
+  ],
+  [
+    "original",
+    "A value stands as it was typed. Photographs are kept as the camera wrote them.",
+    "What is shown here are smaller copies.",
+  ],
+  [
+    "accurate",
+    "Sums are exact, limits are compared as written, totals are vouched for now and then.",
+    "A program cannot know whether the caliper was held straight.",
+  ],
+  [
+    "complete",
+    "Rejected work, readings taken again, struck values and open items stay. What this edition leaves out is counted.",
+    "What was never written down is missing.",
+  ],
+  [
+    "consistent",
+    "One zone, one order of days, one word for each thing; sessions that overlap are refused.",
+    "Two entries may still tell of the same hour in different words.",
+  ],
+  [
+    "enduring",
+    "Text files, and seals that show a change.",
+    "Copies in another house are the builder's care.",
+  ],
+  [
+    "available",
+    "This site for everybody; an edition with everything, tables and data for the inspector.",
+    "Private things are not for everybody.",
+  ],
+] as const;
 
 export const { data, render } = template("record", ({ page, shell }) => (
   <Sheet page={page} shell={shell}>
@@ -14,9 +65,19 @@ export const { data, render } = template("record", ({ page, shell }) => (
       <div class="prose text">
         <p>
           An entry names who worked, in which role, on what and from when to when. Clock times are
-          those of {page.zone}. An entry written on a later day than it tells of is marked so:{" "}
-          {page.lateDays} of them here are.
+          those of {page.zone}. An entry written on a later day than it tells of is marked so on its
+          sheet
+          {page.late.length === 0 ? "; none here is." : "; these are:"}
         </p>
+        {page.late.length > 0 && (
+          <ul>
+            {page.late.map(({ day, days }) => (
+              <li>
+                <Words of={day} />, written {days} later
+              </li>
+            ))}
+          </ul>
+        )}
       </div>
     </Section>
     <Section id="counted" title="What is counted">
@@ -45,10 +106,39 @@ export const { data, render } = template("record", ({ page, shell }) => (
       <div class="prose text">
         <p>
           A mistake is put right by an amendment on the day it was noticed, with what it was, what
-          it is now and why. The old value stays readable, struck through. There are{" "}
-          {page.amendments} here. A reading taken again does not replace the first: both stay.
+          it is now and why. The old value stays readable, struck through, on both sheets and in the
+          exports; the totals use the new one. A reading taken again does not replace the first:
+          both stay. {page.amendments.length === 0 && "Nothing has been amended so far."}
         </p>
       </div>
+      {page.amendments.length > 0 && (
+        <Table
+          caption="Every amendment"
+          class="revisions"
+          heads={["Sheet", "Value", "Was", "Now", "Why", "Amended on"]}
+        >
+          {page.amendments.map((each) => (
+            <tr>
+              <td>
+                <Words of={each.day} />
+              </td>
+              <th scope="row">
+                <code>{each.field}</code>
+              </th>
+              <td>
+                <s>{each.was}</s>
+              </td>
+              <td>
+                <strong>{each.now}</strong>
+              </td>
+              <td>{each.why}</td>
+              <td>
+                <Words of={each.on} />
+              </td>
+            </tr>
+          ))}
+        </Table>
+      )}
     </Section>
     <Section id="shown" title="What is shown">
       <div class="prose text">
@@ -59,6 +149,81 @@ export const { data, render } = template("record", ({ page, shell }) => (
           {shell.editionNote}
         </p>
       </div>
+    </Section>
+    <Section id="sealed" title="What a seal proves" figure={`${page.seals.length}`}>
+      <div class="prose text">
+        <p>
+          When a month is over it can be closed. A small text file, its seal, then holds the SHA-256
+          digest of every entry and every original photograph of that month, its totals, and the
+          digest of the seal before it. The first twelve digits of a seal's own digest stand on the
+          page of its month, in the feed and on paper.
+        </p>
+        <p>
+          A seal proves that nothing in the month was changed, taken away or added since, and that
+          the months were closed in this order, as long as somebody outside the shop has its twelve
+          digits: a follower's feed reader, a printed page, a message to a friend. Those copies are
+          the witness. If a sealed file differs, nothing is published until it is put back; a
+          correction is an amendment of a later day.
+        </p>
+        <p>
+          A seal does not prove when anything was written or closed, nor that what was written is
+          true, and it is not a signature. Whoever has all the files could make the whole chain
+          anew; the copies outside would then show another one. Nothing here claims to be accepted
+          by an authority, under an advisory circular on electronic records or otherwise.
+        </p>
+        {page.seals.length === 0 && <p>No month has been sealed so far.</p>}
+      </div>
+      {page.seals.length > 0 && (
+        <Table
+          caption="The seals, each made after the one above it"
+          heads={["Month", "SHA-256 of the seal", "Names", "#Hours sealed", "#To date"]}
+        >
+          {page.seals.map((seal) => (
+            <tr>
+              <th scope="row" class="nb">
+                <Words of={seal.month} />
+              </th>
+              <td>
+                <code>
+                  {seal.digest.map((piece) => (
+                    <>
+                      {piece}
+                      <wbr />
+                    </>
+                  ))}
+                </code>
+              </td>
+              <td>{seal.names}</td>
+              <td class="n">
+                {seal.hours}
+                {seal.now !== undefined && <small>now {seal.now}, amended since</small>}
+              </td>
+              <td class="n">{seal.toDate}</td>
+            </tr>
+          ))}
+        </Table>
+      )}
+    </Section>
+    <Section id="nine" title="Held against nine words">
+      <div class="prose text">
+        <p>
+          Regulators of medicines ask nine things of a record (they are known as ALCOA+). They were
+          not made for aircraft, and nothing here is certified to them; they are a fair yardstick.
+        </p>
+      </div>
+      <Table
+        caption="Nine things asked of a record"
+        quiet
+        heads={["A record is", "What is done here", "What is not"]}
+      >
+        {nineWords.map(([word, done, not]) => (
+          <tr>
+            <th scope="row">{word}</th>
+            <td>{done}</td>
+            <td>{not}</td>
+          </tr>
+        ))}
+      </Table>
     </Section>
     <Section id="worth" title="What it is worth">
       <div class="prose text">

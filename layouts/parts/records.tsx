@@ -71,6 +71,12 @@ export function Sessions({
             {row.stage !== undefined && <span class="stage">{row.stage}</span>}
             {row.lots.length > 0 && <small>used {row.lots.join("; ")}</small>}
             {row.note !== undefined && <small>{row.note}</small>}
+            {row.struck.map(({ value, was, now, on }) => (
+              <small>
+                {value} {was === "" ? "not said" : <s>{was}</s>}, now {now}: amended{" "}
+                <Words of={on} />
+              </small>
+            ))}
           </td>
           <td>{row.who.join(", ")}</td>
           <td>{row.kind}</td>

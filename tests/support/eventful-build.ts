@@ -21,6 +21,7 @@ import {
   project,
   register,
   release,
+  seal,
   session,
   smallBuild,
   span,
@@ -299,6 +300,13 @@ export function eventfulBuild(): Build {
       lot({ id: "secret-lot", expires: "2026-01-01", private: true }),
     ),
     days,
+    seals: [
+      seal({
+        month: "2026-02",
+        photos: [{ path: "photos/secret-photo.jpg", digest: "5".repeat(64) }],
+        previous: { month: "2026-01", digest: "0".repeat(64) },
+      }),
+    ],
     omissions: [{ file: "content/days/2026-03-21.md", why: "draft" }],
   });
 }

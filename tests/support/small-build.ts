@@ -12,7 +12,9 @@ import type { Inspection } from "../../src/model/inspection.ts";
 import type { Instrument } from "../../src/model/instrument.ts";
 import type { Lot } from "../../src/model/lot.ts";
 import type { Person, Role } from "../../src/model/person.ts";
+import type { Photo } from "../../src/model/photo.ts";
 import { type Project, usualStages } from "../../src/model/project.ts";
+import type { Seal } from "../../src/model/seal.ts";
 import type { Session } from "../../src/model/session.ts";
 import type { Squawk } from "../../src/model/squawk.ts";
 
@@ -237,6 +239,37 @@ export function project(overrides: Partial<Project> = {}): Project {
     drawings: [{ id: "HS-03", title: "Front spar", revision: "C" }],
     stages: usualStages,
     span: span({ file: "content/project.yaml" }),
+    ...overrides,
+  };
+}
+
+export function photo(overrides: Partial<Photo> = {}): Photo {
+  return {
+    date: someDay,
+    file: "rib4.jpg",
+    caption: "Row A driven",
+    shows: [],
+    private: false,
+    span: span(),
+    ...overrides,
+  };
+}
+
+/** A seal over one entry, with no hours in it. */
+export function seal(overrides: Partial<Seal> = {}): Seal {
+  const month = overrides.month ?? "2026-03";
+  return {
+    month,
+    designation: "SB-1",
+    serial: "0001",
+    version: "0.1.0",
+    inMonth: { build: 0, apart: 0 },
+    toDate: { build: 0, apart: 0 },
+    entries: [{ path: `days/${month}-14.md`, digest: "1".repeat(64) }],
+    photos: [],
+    digest: `${month.replace("-", "")}${"a".repeat(58)}`,
+    span: span({ file: `content/seals/${month}.seal` }),
+    minutesSpan: span({ file: `content/seals/${month}.seal`, line: 6 }),
     ...overrides,
   };
 }

@@ -69,6 +69,9 @@ function contentOf(page: DayPage): string {
       ),
     ),
     ...list("Next", page.next),
+    ...(page.seal
+      ? [`<p>Last sheet of the month, which is sealed: <code>${page.seal.short}</code></p>`]
+      : []),
   ].join("\n");
 }
 

@@ -1,5 +1,5 @@
 import type { HoursLine } from "../../compute/analysis.ts";
-import type { CalendarDate } from "../../model/calendar.ts";
+import { type CalendarDate, monthOf } from "../../model/calendar.ts";
 import type { Day } from "../../model/day.ts";
 import type { Session } from "../../model/session.ts";
 import { noonOf, timestamp } from "../feeds/timestamp.ts";
@@ -27,6 +27,7 @@ import { type HoldView, holdView } from "./views/hold-view.ts";
 import { type InspectionView, inspectionView } from "./views/inspection-view.ts";
 import { type PhotoView, photoView } from "./views/photo-view.ts";
 import { type ReadingView, readingView } from "./views/reading-view.ts";
+import { type SealMention, sealMention } from "./views/seal-mention.ts";
 import { type SessionRow, sessionRow } from "./views/session-row.ts";
 import { type SquawkView, squawkView } from "./views/squawk-view.ts";
 
@@ -86,6 +87,8 @@ export interface DayPage extends Page<"day"> {
   readonly inspections: readonly InspectionView[];
   readonly amendments: readonly AmendmentView[];
   readonly next: readonly string[];
+  /** On the last sheet of a month that is closed. */
+  readonly seal?: SealMention;
 }
 
 /** The sheet of one day. */
@@ -108,6 +111,8 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
   const number = `sheet ${sheet} of ${record.sheetOf.size}`;
   const image = photos.find(({ picture }) => picture !== undefined)?.picture;
   const summary = excerpt(day.prose, 160);
+  const isLast = next === undefined || monthOf(next.date) !== monthOf(date);
+  const seal = isLast ? sealMention(record, root, monthOf(date)) : undefined;
 
   return {
     kind: "day",
@@ -177,6 +182,7 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
     inspections: day.inspections.map((each) => inspectionView(record, links, each)),
     amendments: day.amendments.map((each) => ({ ...amended(each), day: links.day(each.day) })),
     next: day.next,
+    ...(seal ? { seal } : {}),
     block: {
       title: day.title,
       number,

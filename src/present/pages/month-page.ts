@@ -6,6 +6,7 @@ import { linksFrom } from "./links.ts";
 import type { Page } from "./page.ts";
 import type { RecordIndex } from "./record-index.ts";
 import { lengthOf } from "./views/month-ruler.ts";
+import { type SealMention, sealMention } from "./views/seal-mention.ts";
 import { type TimelineRow, timelineRows } from "./views/timeline-row.ts";
 
 /** The days of one month on one dimension line. */
@@ -14,6 +15,8 @@ export interface MonthPage extends Page<"month"> {
   readonly rows: readonly TimelineRow[];
   /** Hours of study and shop, which are not in the figure; absent when there are none. */
   readonly apart?: string;
+  /** Present once the month is closed. */
+  readonly seal?: SealMention;
 }
 
 /** The page of one month that has at least one day. */
@@ -27,6 +30,7 @@ export function monthPage(
   const links = linksFrom(record, root);
   const days = record.daysByMonth.get(month) ?? [];
   const hours = record.analysis.hours.byMonth.get(month) ?? { build: 0, apart: 0 };
+  const seal = sealMention(record, root, month);
   const title = monthText(month);
   const name = title.slice(0, 3);
   const turn = (to: CalendarMonth) => ({
@@ -49,6 +53,7 @@ export function monthPage(
     },
     rows: timelineRows(record, links, days),
     ...(hours.apart > 0 ? { apart: hoursText(hours.apart) } : {}),
+    ...(seal ? { seal } : {}),
     block: {
       title,
       number: `sheets ${record.sheetOf.get(days[0]?.date ?? "") ?? 0} to ${
@@ -58,6 +63,7 @@ export function monthPage(
         { label: "days", value: String(days.length) },
         { label: "hours this month", value: hoursText(hours.build) },
         { label: "study and shop", value: hoursText(hours.apart) },
+        { label: "seal", value: seal?.short ?? "not sealed" },
       ],
     },
     turn: {

@@ -18,9 +18,11 @@ import type { Release } from "../../model/hold.ts";
 import type { Inspection } from "../../model/inspection.ts";
 import type { Role } from "../../model/person.ts";
 import type { Photo } from "../../model/photo.ts";
+import type { Seal } from "../../model/seal.ts";
 import type { Session } from "../../model/session.ts";
 import type { EditedAnalysis, Edition } from "../record/edition.ts";
 import { privateEdition, publicEdition } from "../record/public-edition.ts";
+import { sessionAmendments } from "../tables/hours.ts";
 import { type Addresses, addressesOf } from "./addresses.ts";
 import type { Pictures } from "./picture.ts";
 
@@ -83,8 +85,10 @@ export interface RecordIndex extends EditedAnalysis {
   readonly photosByStep: ReadonlyMap<string, readonly Photo[]>;
   readonly photosByAssembly: ReadonlyMap<string, readonly Photo[]>;
   readonly photosByMonth: ReadonlyMap<CalendarMonth, readonly Photo[]>;
+  readonly sealByMonth: ReadonlyMap<CalendarMonth, Seal>;
   /** By the day they correct. */
   readonly amendmentsByDay: ReadonlyMap<CalendarDate, readonly Amendment[]>;
+  readonly amendmentsBySession: ReadonlyMap<Session, readonly Amendment[]>;
   readonly dateByFile: ReadonlyMap<string, CalendarDate>;
   /** By the day whose entry they stand in. */
   readonly findingsByDate: ReadonlyMap<CalendarDate, readonly Diagnostic[]>;
@@ -165,10 +169,12 @@ export function recordIndex(input: SiteInput): RecordIndex {
       step === undefined ? assembly : steps.get(step)?.assembly,
     ),
     photosByMonth: grouped(photos, ({ date }) => monthOf(date)),
+    sealByMonth: new Map(build.seals.map((seal) => [seal.month, seal])),
     amendmentsByDay: grouped(
       build.days.flatMap((day) => day.amendments),
       ({ day }) => day,
     ),
+    amendmentsBySession: sessionAmendments(build.days),
     dateByFile,
     findingsByDate: grouped(findings, ({ span }) => dateByFile.get(span.file)),
     findings,

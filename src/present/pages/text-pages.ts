@@ -1,8 +1,11 @@
 import { ruleSets } from "../../model/published/rule-sets.ts";
-import { dateText } from "../format/dates.ts";
+import type { Seal } from "../../model/seal.ts";
+import { dateText, daysText, monthText } from "../format/dates.ts";
+import { hoursText } from "../format/hours.ts";
 import { places, rootOf } from "./addresses.ts";
-import { linksFrom, placeLink } from "./links.ts";
-import type { Link, Page } from "./page.ts";
+import type { AmendmentView } from "./day-page.ts";
+import { type Links, linksFrom, placeLink } from "./links.ts";
+import type { Link, Mention, Page } from "./page.ts";
 import type { RecordIndex } from "./record-index.ts";
 import { monthRulers } from "./views/month-ruler.ts";
 
@@ -16,8 +19,27 @@ export interface SearchPage extends Page<"search"> {
 export interface RecordPage extends Page<"record"> {
   readonly zone: string;
   readonly assertions: number;
-  readonly lateDays: number;
-  readonly amendments: number;
+  /** Entries written down on a later day, oldest first. */
+  readonly late: readonly { readonly day: Mention; readonly days: string }[];
+  /** Every correction, by the day that carries it. */
+  readonly amendments: readonly (AmendmentView & { readonly on: Mention })[];
+  /** Oldest first. */
+  readonly seals: readonly SealRow[];
+}
+
+/** One seal in the list of all. */
+export interface SealRow {
+  readonly month: Link;
+  /** The whole digest in pieces of sixteen digits; the first twelve digits are the short seal. */
+  readonly digest: readonly string[];
+  /** `10 days, 17 photographs`. */
+  readonly names: string;
+  /** Hours of building when it was sealed. */
+  readonly hours: string;
+  /** The same to date. */
+  readonly toDate: string;
+  /** Hours of the month now, where an amendment changed them since. */
+  readonly now?: string;
 }
 
 /** What this site is, and what it is not. */
@@ -55,6 +77,7 @@ export function searchPage(record: RecordIndex): SearchPage {
 /** The page about how the record is kept. */
 export function recordPage(record: RecordIndex): RecordPage {
   const { build } = record.analysis;
+  const links = linksFrom(record, rootOf(places.record));
   return {
     ...frame(record, places.record, "record", "How this record is kept"),
     kind: "record",
@@ -62,13 +85,38 @@ export function recordPage(record: RecordIndex): RecordPage {
       "Who writes it, when, what is counted, what can be corrected and how that is shown.",
     zone: build.project.zone,
     assertions: build.days.reduce((sum, day) => sum + day.assertions.length, 0),
-    lateDays: build.days.filter(({ late }) => late > 0).length,
-    amendments: build.days.reduce((sum, day) => sum + day.amendments.length, 0),
+    late: record.shownDays
+      .filter(({ late }) => late > 0)
+      .map(({ date, late }) => ({ day: links.day(date), days: daysText(late) })),
+    amendments: build.days
+      .flatMap((day) => day.amendments)
+      .map(({ field, was, now, why, day, date }) => ({
+        ...{ field, was, now, why },
+        day: links.day(day),
+        on: links.day(date),
+      })),
+    seals: build.seals.map((seal) => sealRow(record, links, seal)),
     search: {
       filters: [["sheet", "about"]],
       meta: { title: "How this record is kept" },
       sort: {},
     },
+  };
+}
+
+function sealRow(record: RecordIndex, links: Links, seal: Seal): SealRow {
+  const now = record.analysis.hours.byMonth.get(seal.month)?.build ?? 0;
+  const { month, digest, entries, photos, inMonth, toDate } = seal;
+  return {
+    month: { text: monthText(month), href: links.to(record.addresses.month(month)) },
+    digest: digest.match(/.{16}/g) ?? [digest],
+    names: [
+      daysText(entries.length),
+      `${photos.length} ${photos.length === 1 ? "photograph" : "photographs"}`,
+    ].join(", "),
+    hours: hoursText(inMonth.build),
+    toDate: hoursText(toDate.build),
+    ...(now === inMonth.build ? {} : { now: hoursText(now) }),
   };
 }
 

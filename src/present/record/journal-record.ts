@@ -1,6 +1,8 @@
 import type { HoursLedger } from "../../compute/analysis.ts";
 import type { CalendarDate } from "../../model/calendar.ts";
 import type { Diagnostic } from "../../model/diagnostic.ts";
+import type { Seal } from "../../model/seal.ts";
+import { balanceRecord } from "./balance-record.ts";
 import { daysRecord } from "./day-record.ts";
 import { caution, type EditedAnalysis, type Edition, editionNote } from "./edition.ts";
 import { given, hoursRecord, namedHours, placeRecord } from "./record-values.ts";
@@ -47,6 +49,8 @@ export function journalRecord(edited: EditedAnalysis, programVersion: string) {
     project: projectRecord(analysis),
     ...registersRecord(analysis),
     days: daysRecord(analysis),
+    seals: analysis.build.seals.map(sealRecord),
+    ...given("balance", analysis.balance && balanceRecord(analysis.balance)),
     omissions: analysis.build.omissions.map(({ file, why }) => ({ file, why })),
     totals: totalsRecord(analysis.hours),
     findings: diagnostics.map(findingRecord),
@@ -85,6 +89,20 @@ export function totalsRecord(hours: HoursLedger) {
     byMonth: namedHours(hours.byMonth),
     byDate: namedHours(hours.byDate),
     toDate: namedHours(hours.toDate),
+  };
+}
+
+function sealRecord(seal: Seal) {
+  return {
+    month: seal.month,
+    digest: seal.digest,
+    ...given("previous", seal.previous),
+    programVersion: seal.version,
+    inMonth: { ...seal.inMonth },
+    toDate: { ...seal.toDate },
+    entries: seal.entries.length,
+    photographs: seal.photos.length,
+    source: placeRecord(seal.span),
   };
 }
 

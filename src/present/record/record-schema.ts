@@ -2,6 +2,7 @@ import { inspectionResults } from "../../model/inspection.ts";
 import { roles } from "../../model/person.ts";
 import { workKinds } from "../../model/session.ts";
 import { authorities, decisionRules } from "../../model/tolerance.ts";
+import { balanceSchema } from "./balance-schema.ts";
 import { recordFormat, recordSchemaFile } from "./journal-record.ts";
 import {
   date,
@@ -49,6 +50,7 @@ export function recordSchema(): JsonSchema {
         lots: list("Batches of material.", lot),
         days: list("The entries, oldest first.", day),
         seals: list("Months that were closed, oldest first.", seal),
+        balance: optional(balanceSchema),
         omissions: list(
           "Files of the journal that are not part of the record, such as drafts.",
           object("A file left out.", { file: text("Its path."), why: text("The reason.") }),

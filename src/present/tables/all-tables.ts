@@ -1,3 +1,6 @@
+import type { Analysis } from "../../compute/analysis.ts";
+import { amendmentsTable } from "./amendments.ts";
+import { balanceTable } from "./balance.ts";
 import { deviationsTable } from "./deviations.ts";
 import { hoursTable } from "./hours.ts";
 import { inspectionsTable } from "./inspections.ts";
@@ -5,6 +8,7 @@ import { lotsTable } from "./lots.ts";
 import { openItemsTable } from "./open-items.ts";
 import { photosTable } from "./photos.ts";
 import { readingsTable } from "./readings.ts";
+import { sealsTable } from "./seals.ts";
 import type { CellTable } from "./table.ts";
 
 /** Every table that is exported, in the order listed for the reader. */
@@ -16,4 +20,12 @@ export const allTables: readonly CellTable[] = [
   photosTable,
   lotsTable,
   openItemsTable,
+  amendmentsTable,
+  sealsTable,
+  balanceTable,
 ];
+
+/** The tables that a record has: that of weight and balance only where a register of it is kept. */
+export function tablesOf({ balance }: Analysis): readonly CellTable[] {
+  return balance ? allTables : allTables.filter((table) => table !== balanceTable);
+}

@@ -209,7 +209,8 @@ export const hoursTable: Table<HoursRow> = tableOf({
   ],
 });
 
-function sessionAmendments(days: readonly Day[]): Map<Session, Amendment[]> {
+/** Corrections of each session that has some, oldest first. */
+export function sessionAmendments(days: readonly Day[]): Map<Session, Amendment[]> {
   const byDate = new Map(days.map((day) => [day.date, day]));
   const found = new Map<Session, Amendment[]>();
   for (const amendment of days.flatMap((day) => day.amendments)) {

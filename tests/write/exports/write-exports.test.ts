@@ -39,6 +39,7 @@ async function readable(folder: string): Promise<string> {
 test("writes every form of the record, and says which and how long", async () => {
   const { folder, files, made } = await exported("private");
   expect(filesIn(folder)).toEqual([
+    "amendments.csv",
     "deviations.csv",
     "hours-logbook.pdf",
     "hours.csv",
@@ -52,6 +53,7 @@ test("writes every form of the record, and says which and how long", async () =>
     "readings.csv",
     "record.json",
     "record.schema.json",
+    "seals.csv",
   ]);
   expect(files.map(({ path }) => path.slice(folder.length + 1)).sort()).toEqual(filesIn(folder));
   for (const { path, bytes } of files) expect(readFileSync(path).length).toBe(bytes);

@@ -24,6 +24,13 @@ export interface SessionRow {
   readonly stage?: string;
   readonly lots: readonly string[];
   readonly note?: string;
+  /** What stood here before, by the value's name in the entry: `hours`. */
+  readonly struck: readonly {
+    readonly value: string;
+    readonly was: string;
+    readonly now: string;
+    readonly on: Mention;
+  }[];
 }
 
 /** A session as the pages show it; `number` counts those of one page from 1. */
@@ -53,6 +60,12 @@ export function sessionRow(
     ...(stage === undefined ? {} : { stage }),
     lots: session.lots.map((lot) => lotText(record, lot)),
     ...(note === undefined ? {} : { note }),
+    struck: (record.amendmentsBySession.get(session) ?? []).map(({ field, was, now, date }) => ({
+      value: field.replace(/^sessions\[\d+\]\.?/, "") || "session",
+      was,
+      now,
+      on: links.shortDay(date),
+    })),
   };
 }
 
