@@ -40,9 +40,11 @@ export function EnvelopeChart({ of }: { of: ChartView }) {
         {of.marks.map(({ left, top, label, kind, late }) => (
           <svg x={left} y={top} overflow="visible" aria-hidden="true">
             <path class={`loading ${kind}`} d={shapes[kind]} />
-            <text class="value" x={late ? -9 : 9} y="-6" text-anchor={late ? "end" : "start"}>
-              {label}
-            </text>
+            {label !== "" && (
+              <text class="value" x={late ? -9 : 9} y="-6" text-anchor={late ? "end" : "start"}>
+                {label}
+              </text>
+            )}
           </svg>
         ))}
       </svg>

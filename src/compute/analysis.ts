@@ -184,6 +184,8 @@ export interface Analysis {
   readonly steps: ReadonlyMap<string, StepState>;
   readonly lots: readonly LotState[];
   readonly instruments: readonly InstrumentState[];
+  /** Weight and balance; absent when the journal keeps no register of it. */
+  readonly balance?: BalanceLedger;
   /** From the checks only; in order of place. What reading found comes beside the build. */
   readonly diagnostics: readonly Diagnostic[];
 }

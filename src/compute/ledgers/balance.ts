@@ -130,7 +130,10 @@ export interface BalanceLedger {
  */
 export function balanceLedger(register: Balance): BalanceLedger {
   const weighings = register.weighings.map(
-    (weighing): WeighingState => ({ weighing, ...sheetOf(register, weighingLoads(weighing)) }),
+    (weighing): WeighingState => ({
+      weighing,
+      ...sheetOf(register, weighingLoads(weighing), weighing.of === undefined),
+    }),
   );
   const projection =
     register.projection && projectionState(register, register.projection, weighings);
@@ -246,7 +249,7 @@ function projectionState(
     sum.cg ? [{ name: weighing.title, weight: sum.weight, arm: sum.cg, role: "part" }] : [],
   );
   const items = projection.items.map((item) => loadOf(item, "in"));
-  const sheet = sheetOf(register, [...loads, ...items]);
+  const sheet = sheetOf(register, [...loads, ...items], true);
   const weighed = sheet.lines
     .filter(({ load }) => load.role === "part")
     .reduce((total, { weight }) => total.add(weight), zero);
@@ -309,9 +312,11 @@ function loadOf(item: BalanceItem, role: "out" | "in"): BalanceLoad {
   return { name, weight: role === "out" ? scale(weight, minusOne) : weight, arm, role, item };
 }
 
-function sheetOf(register: Balance, loads: readonly BalanceLoad[]): BalanceSheet {
+// Only the place of a whole aircraft on its chord means anything.
+function sheetOf(register: Balance, loads: readonly BalanceLoad[], whole = false): BalanceSheet {
   const lines = momentLines(loads, register.units);
-  return { lines, sum: balanced(register, lines) };
+  const { chordPercent: percent, ...sum } = balanced(register, lines);
+  return { lines, sum: whole && percent ? { ...sum, chordPercent: percent } : sum };
 }
 
 function amounts({ units }: Balance, { weight, moment }: Balanced) {

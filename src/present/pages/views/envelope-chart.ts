@@ -15,7 +15,10 @@ export interface EnvelopeMark {
   readonly y: number;
   readonly left: Percent;
   readonly top: Percent;
-  /** The number of the case in the table; `E` for the empty aircraft. */
+  /**
+   * The number of the case in the table; `E` for the empty aircraft. Marks in one place share the
+   * label of the first, as in `E, 4`; the others have none.
+   */
   readonly label: string;
   readonly kind: "inside" | "outside" | "empty";
   /** Whether the label ends at the mark rather than beginning there, near the right edge. */
@@ -112,13 +115,31 @@ export function envelopeChart(ledger: BalanceLedger): EnvelopeChart | undefined 
       const top = round(y(weight));
       return { y: top, top: percent(top / 10), label: `${weight}` };
     }),
-    marks: [
+    marks: labelled([
       ...(emptyAt ? [mark(emptyAt, "E", "empty")] : []),
       ...loaded.map((each) => mark(each.place, each.label, each.outside ? "outside" : "inside")),
-    ],
+    ]),
     units: { weight: units.weight.symbol, arm: units.arm.symbol },
     summary: summaryOf(ledger, outside),
   };
+}
+
+/** Nearer than this two labels would be printed over each other, in thousandths. */
+const near = 18;
+
+function labelled(marks: readonly EnvelopeMark[]): EnvelopeMark[] {
+  const firsts = marks.map((mark) =>
+    marks.findIndex(
+      (other) => Math.abs(other.x - mark.x) < near && Math.abs(other.y - mark.y) < near,
+    ),
+  );
+  return marks.map((mark, index) => ({
+    ...mark,
+    label: marks
+      .filter((_, other) => firsts[other] === index)
+      .map(({ label }) => label)
+      .join(", "),
+  }));
 }
 
 function summaryOf({ register, empty, cases }: BalanceLedger, outside: readonly string[]): string {

@@ -75,7 +75,10 @@ export async function balancePdf(
     asOf: analysis.asOf.date,
     digest: grouped(imprint.recordDigest.slice(0, 16), 4),
     caution,
-    figure: { label: "Empty weight", value: report.figure?.text ?? "not weighed" },
+    figure: {
+      label: analysis.balance?.empty?.basis === "projected" ? "Projected empty" : "Empty weight",
+      value: report.figure?.text ?? "not weighed",
+    },
   };
   pages.sheets.forEach((sheet, index) => {
     planTitleBlock(sheet, index + 1, pages.sheets.length, block, format, setter);
@@ -103,6 +106,10 @@ function front(
       ? []
       : [["Registration", project.registration] as const]),
     ...[...report.definition, ...report.limits].map(({ label, value }) => [label, value] as const),
+    [
+      "Units",
+      `weights in ${report.units.weight}, arms in ${report.units.arm} from the datum, moments in ${report.units.moment}`,
+    ],
     ["Judged on", edited.analysis.asOf.date],
     ["Printed by", `Witness Mark ${programVersion}, on ${paper}`],
     ["SHA-256 of record.json", grouped(recordDigest, 8)],
@@ -116,13 +123,13 @@ function front(
   pages.paragraph(editionNote(edited), small);
 }
 
-function emptyWeight(pages: Pages, { events, units, hasChord }: BalanceReport): void {
+function emptyWeight(pages: Pages, { events, hasChord }: BalanceReport): void {
   const numbers = [
-    numberColumn(`Change, ${units.weight}`),
-    numberColumn(`Empty, ${units.weight}`),
-    numberColumn(`CG, ${units.arm}`),
+    numberColumn("Change"),
+    numberColumn("Empty weight"),
+    numberColumn("CG"),
     ...(hasChord ? [numberColumn("% MAC", 40)] : []),
-    numberColumn(`CG moved, ${units.arm}`),
+    numberColumn("CG moved"),
   ];
   pages.table({
     title: "How the empty weight came about",
@@ -149,13 +156,13 @@ function loadingCases(
   report: BalanceReport,
   setter: Typesetter,
 ): void {
-  const { cases, casesLack, caseSheets, units, hasChord } = report;
+  const { cases, casesLack, caseSheets, hasChord } = report;
   const chart = analysis.balance && envelopeChart(analysis.balance);
   if (chart) envelopeFigure(pages, chart, setter);
   for (const each of casesLack) pages.paragraph(each, small);
   const numbers = [
-    numberColumn(`Weight, ${units.weight}`),
-    numberColumn(`CG, ${units.arm}`),
+    numberColumn("Weight"),
+    numberColumn("CG"),
     ...(hasChord ? [numberColumn("% MAC", 40)] : []),
   ];
   const verdictWidth = 150;
@@ -180,17 +187,17 @@ function loadingCases(
     filled: false,
     none: "no loading cases",
   });
-  for (const each of caseSheets) sheetLines(pages, each, units);
+  for (const each of caseSheets) sheetLines(pages, each);
 }
 
 function allLines(pages: Pages, report: BalanceReport): void {
-  const { weighings, projection, changes, units } = report;
+  const { weighings, projection, changes } = report;
   const sheets = [...weighings, ...(projection ? [projection] : []), ...changes];
   if (sheets.length === 0) pages.paragraph("Nothing has been weighed or projected yet.");
-  for (const each of sheets) sheetLines(pages, each, units);
+  for (const each of sheets) sheetLines(pages, each);
 }
 
-function sheetLines(pages: Pages, sheet: SheetView, units: BalanceReport["units"]): void {
+function sheetLines(pages: Pages, sheet: SheetView): void {
   const { title, date, facts, note, rows, sum } = sheet;
   pages.heading(title, room);
   const all = [...(date === undefined ? [] : [{ label: "Date", value: dateText(date) }]), ...facts];
@@ -201,11 +208,7 @@ function sheetLines(pages: Pages, sheet: SheetView, units: BalanceReport["units"
     );
   }
   if (note !== undefined) pages.paragraph(note, small);
-  const numbers = [
-    numberColumn(`Weight, ${units.weight}`),
-    numberColumn(`Arm, ${units.arm}`),
-    numberColumn(`Moment, ${units.moment}`, 80),
-  ];
+  const numbers = [numberColumn("Weight"), numberColumn("Arm"), numberColumn("Moment", 80)];
   pages.table({
     title,
     columns: [words("Item", widthLeft(pages, 0, numbers)), ...numbers],

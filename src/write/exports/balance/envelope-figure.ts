@@ -12,8 +12,8 @@ const number = { face: "bold", size: 7.4 } as const;
 
 /** The envelope chart on paper: one figure with its words, drawn in black so that it copies. */
 export function envelopeFigure(pages: Pages, chart: EnvelopeChart, setter: Typesetter): void {
-  pages.room(height + 40);
-  pages.space(8);
+  pages.room(height + 50);
+  pages.space(14);
   const { left } = pages.column;
   const box = { left: left + 30, top: pages.y, right: pages.right, bottom: pages.y + height };
   const lines = labelsOf(chart, box, setter);
