@@ -41,12 +41,12 @@ export const { data, render } = template("balance", ({ page, shell }) => (
     )}
     <Section id="empty-weight" title="How the empty weight came about">
       {page.cases.length === 0 && page.chart && <EnvelopeChart of={page.chart} />}
+      {page.negligible !== undefined && <p class="legend">{page.negligible}</p>}
       {page.events.length === 0 ? (
         <p class="empty">Nothing has been weighed or projected yet.</p>
       ) : (
         <EmptyWeight of={page} />
       )}
-      {page.negligible !== undefined && <p class="legend alone">{page.negligible}</p>}
     </Section>
     {page.weighings.length > 0 && (
       <Section id="weighings" title="Weighings" figure={`${page.weighings.length}`}>
@@ -106,7 +106,7 @@ function Cases({ of: { cases, units, hasChord } }: { of: BalancePage }) {
           <th scope="row">
             <a href={each.href}>{each.title}</a>
             {each.marks.length > 0 && <small>{each.marks.join(", ")}</small>}
-            <span class={verdictClass(each)}>{each.verdict}</span>
+            <div class={verdictClass(each)}>{each.verdict}</div>
           </th>
           <td class="n">{each.weight}</td>
           <td class="n">{each.cg}</td>
@@ -201,8 +201,8 @@ function Lines({ of, units }: { of: BalanceSheetView; units: BalancePage["units"
           <tr>
             <th scope="row">
               {row.what}
-              {row.estimated && <span class="stage">estimated</span>}
               {row.says !== undefined && <small>{row.says}</small>}
+              {row.estimated && <small>estimated</small>}
             </th>
             <td class="n">{row.weight}</td>
             <td class="n">{row.arm}</td>

@@ -39,7 +39,7 @@ export function EnvelopeChart({ of }: { of: ChartView }) {
         ))}
         {of.marks.map(({ left, top, label, kind, late }) => (
           <svg x={left} y={top} overflow="visible" aria-hidden="true">
-            <path class={`loading ${kind}`} d={shapes[kind]} />
+            <path class={`loading ${kind === "outside" ? "beyond" : kind}`} d={shapes[kind]} />
             {label !== "" && (
               <text class="value" x={late ? -9 : 9} y="-6" text-anchor={late ? "end" : "start"}>
                 {label}

@@ -104,7 +104,7 @@ export function envelopeChart(ledger: BalanceLedger): EnvelopeChart | undefined 
       : {}),
     lines: [
       ...[drawn.forward, drawn.aft].filter((line) => line.length > 0),
-      ...(most === undefined || closed ? [] : [x.domain().map((arm): Point => [arm ?? 0, most])]),
+      ...topLine(drawn, most, x.domain()),
     ].map((line) => line.map(corner).join(" ")),
     arms: x.ticks(5).map((arm) => {
       const left = round(x(arm));
@@ -197,6 +197,18 @@ function limitLines(
     ];
   };
   return { forward: line(forward, "forward"), aft: line(aft, "aft") };
+}
+
+// The greatest weight: between the two limits where they reach it, else right across.
+function topLine(
+  { forward, aft }: Lines,
+  most: number | undefined,
+  across: readonly number[],
+): Point[][] {
+  if (most === undefined) return [];
+  const [from, to] = [forward.at(-1), aft.at(-1)];
+  if (!from || !to) return [across.map((arm): Point => [arm, most])];
+  return from[1] === most && to[1] === most ? [[from, to]] : [];
 }
 
 function armAtNumber(
