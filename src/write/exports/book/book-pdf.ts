@@ -93,6 +93,7 @@ export async function printBook(record: RecordIndex, work: BookWork): Promise<nu
     digest: grouped(imprint.recordDigest.slice(0, 16), 4),
     caution,
     leaf: "page",
+    initials: true,
   };
   sheets.forEach((sheet, index) => {
     planTitleBlock(sheet, index + 1, sheets.length, block, format, setter);

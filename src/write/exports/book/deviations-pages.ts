@@ -9,23 +9,25 @@ export function deviationsPages(pages: Pages, context: BookContext): void {
   pages.paragraph(
     "What departs from the drawings, why, and what was decided, by the builder's account. The last column is empty and is filled in by hand, if at all.",
   );
-  const texts = (pages.width - 50 - 28 - 62 - 62) / 4;
+  const texts = (pages.width - 50 - 62 - 72) / 4;
   pages.table({
     title: "Deviations from the drawings",
     columns: [
       { heading: "Id, date", width: 50, align: "left", face: "text" },
-      { heading: "Page", width: 28, align: "right", face: "text" },
       words("Drawing, step", 62),
       words("Planned", texts),
       words("Done", texts),
       words("Why", texts),
       words("Disposition", texts),
-      words("Sign or stamp", 62),
+      words("Sign or stamp", 72),
     ],
     rows: deviationRows(context.record.analysis).map(({ deviation, open, acceptedBy }) => ({
       cells: [
-        { text: deviation.id, bold: true, notes: [deviation.date] },
-        { text: pageText(deviation.date, context) },
+        {
+          text: deviation.id,
+          bold: true,
+          notes: [deviation.date, pageText(deviation.date, context)],
+        },
         { text: deviation.drawing, notes: deviation.step === undefined ? [] : [deviation.step] },
         { text: deviation.planned },
         { text: deviation.done },

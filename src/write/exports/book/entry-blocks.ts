@@ -10,7 +10,7 @@ import type { Fact, Pages } from "../paper/pages.ts";
 import type { PaperCell, PaperColumn, PaperRow } from "../paper/paper-table.ts";
 import { Branch } from "../paper/sheet.ts";
 import type { Style, StyledText, Typesetter } from "../paper/typesetter.ts";
-import { photoRows } from "./photo-rows.ts";
+import { photoRowHeight, photoRows } from "./photo-rows.ts";
 import { besideRule, setProse } from "./prose-setting.ts";
 
 const size = 7.8;
@@ -18,7 +18,7 @@ const plain: Style = { face: "text", size };
 const bold: Style = { face: "bold", size };
 const red: Style = { face: "bold", size, ink: "red" };
 const struck: Style = { face: "text", size, struck: true, ink: "red" };
-const second: Style = { face: "text", size, ink: "second" };
+const noteStyle: Style = { face: "small", size: 7.6, ink: "second" };
 
 /** Everything below an entry's title, in the order in which an inspector asks. */
 export function entryBlocks(
@@ -40,7 +40,7 @@ export function entryBlocks(
     setProse(pages, setter, entry.prose, 5);
   }
   if (entry.photos.length > 0) {
-    label(pages, "Photographs", 100);
+    label(pages, "Photographs", photoRowHeight);
     photoRows(pages, setter, entry.photos, pictures);
   }
   if (entry.readings.length > 0) {
@@ -66,7 +66,7 @@ export function entryBlocks(
           { text: message, style: plain },
           ...(notes.length === 0
             ? []
-            : [{ text: ` (${notes.join("; ")})`, style: second } as const]),
+            : [{ text: ` (${notes.join("; ")})`, style: noteStyle } as const]),
         ],
         { gap: 1.2 },
       );

@@ -1,3 +1,5 @@
+import type { Hours } from "../../../compute/analysis.ts";
+import type { Minutes } from "../../../model/calendar.ts";
 import type { BookEntry } from "../../../present/book/book-entry.ts";
 import { dateText } from "../../../present/format/dates.ts";
 import { hoursText } from "../../../present/format/hours.ts";
@@ -91,7 +93,10 @@ function datingLines({ number, weekday, date, hours }: BookEntry, entries: numbe
     },
     { texts: [{ text: weekday, style: small }], advance: 10.5 },
     { texts: [{ text: dateText(date), style: { face: "bold", size: 9 } }], advance: 12.5 },
-    { texts: [{ text: hoursText(hours.build), style: { face: "bold", size: 13 } }], advance: 18 },
+    {
+      texts: [{ text: hoursText(mainHours(hours)), style: { face: "bold", size: 13 } }],
+      advance: 18,
+    },
   ];
 }
 
@@ -101,12 +106,22 @@ function factLines({ hours, toDate, facts }: BookEntry): MarginLine[] {
     advance: 9.8,
   });
   return [
-    line(`hours of the build; ${hoursText(toDate.build)} to date`),
-    ...(hours.apart > 0 ? [line(`study and shop ${hoursText(hours.apart)}`)] : []),
+    ...(hours.build === 0 && hours.apart > 0
+      ? [line("hours of study and shop; none of the build")]
+      : [line("hours of the build")]),
+    ...(hours.build > 0 && hours.apart > 0
+      ? [line(`and study and shop ${hoursText(hours.apart)}`)]
+      : []),
+    line(`build ${hoursText(toDate.build)} to date`),
     ...facts.map(({ text, departs }) =>
       line(text, departs ? { face: "caps", size: 7.8, ink: "red" } : small),
     ),
   ];
+}
+
+/** Hours of the build, or where there are none those counted apart. */
+function mainHours({ build, apart }: Hours): Minutes {
+  return build === 0 && apart > 0 ? apart : build;
 }
 
 function inMargin(setter: Typesetter, { left, right }: Column, lines: readonly MarginLine[]) {

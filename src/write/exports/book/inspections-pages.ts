@@ -9,22 +9,21 @@ export function inspectionsPages(pages: Pages, context: BookContext): void {
   pages.paragraph(
     "Who looked at what, by the builder's account. “Clear” says that nothing stood against closing, “held” that something did. The last column is empty and is filled in by hand, if at all.",
   );
+  const texts = (pages.width - 50 - 92 - 80 - 34 - 72) / 2;
   pages.table({
     title: "Inspections",
     columns: [
       { heading: "Date", width: 50, align: "left", face: "text" },
-      { heading: "Page", width: 28, align: "right", face: "text" },
-      words("Step and look", 98),
-      words("By", 68),
-      words("Open to view", 72),
-      words("Findings", pages.width - 50 - 28 - 98 - 68 - 72 - 34 - 62),
+      words("Step and look", 92),
+      words("By", 80),
+      words("Open to view", texts),
+      words("Findings", texts),
       words("Result", 34),
-      words("Sign or stamp", 62),
+      words("Sign or stamp", 72),
     ],
     rows: inspectionRows(context.record.analysis).map(({ inspection, stepTitle, person }) => ({
       cells: [
-        { text: inspection.date },
-        { text: pageText(inspection.date, context) },
+        { text: inspection.date, notes: [pageText(inspection.date, context)] },
         {
           text: `${inspection.step} ${stepTitle ?? ""}`,
           notes: [inspection.look],

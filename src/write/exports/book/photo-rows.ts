@@ -6,7 +6,7 @@ import type { Box } from "../paper/sheet-format.ts";
 import type { Line, Typesetter } from "../paper/typesetter.ts";
 
 const gap = 8;
-const wantedHeight = 142;
+const wantedHeight = 138;
 const mostInRow = 3;
 const captionAdvance = 9;
 
@@ -17,6 +17,9 @@ interface Framed {
   /** Width by height, within what a frame takes. */
   readonly shape: number;
 }
+
+/** How high a row of photographs is at most, caption and all, in points. */
+export const photoRowHeight = wantedHeight * 1.08 + 3 * captionAdvance + 10;
 
 /** The photographs of an entry in rows of one height, each with its caption below. */
 export function photoRows(
@@ -34,7 +37,7 @@ export function photoRows(
   for (const row of rowsOf(framed, pages.width)) {
     const shapes = row.reduce((sum, { shape }) => sum + shape, 0);
     const free = pages.width - gap * (row.length - 1);
-    const height = Math.min(free / shapes, wantedHeight * (row.length === 1 ? 1.2 : 1.08));
+    const height = Math.min(free / shapes, wantedHeight * 1.08);
     const captions = row.map(({ photo, shape }) => caption(setter, photo, shape * height));
     const tallest = Math.max(...captions.map((lines) => lines.length)) * captionAdvance + 6;
     pages.room(height + tallest + 4);
@@ -93,11 +96,11 @@ function caption(
 }
 
 function frame(pages: Pages, setter: Typesetter, { photo, picture }: Framed, box: Box): void {
-  pages.sheet.around(box, 0.4);
   if (picture) {
     pages.sheet.marks.push(figure(picture, photo.alt, box));
     return;
   }
+  pages.sheet.around(box, 0.4);
   const lines = setter.wrap(
     `The photograph ${photo.photo.file} could not be read.`,
     { face: "small", size: 8, ink: "red" },
@@ -129,6 +132,10 @@ function figure(picture: PrintPicture, alt: string, { left, top, right, bottom }
         valign: "center",
       });
       doc.restore();
+      doc
+        .lineWidth(0.5)
+        .rect(left, top, right - left, bottom - top)
+        .stroke();
     });
     element.end();
   };

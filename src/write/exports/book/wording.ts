@@ -52,7 +52,8 @@ export function pagesOf(dates: readonly CalendarDate[], { pageOf }: BookContext)
   return pageRuns(dates.flatMap((date) => pageOf(date) ?? [])) || "–";
 }
 
-/** The page on which the entry of one day begins; a dash when the book has no log. */
-export function pageText(date: CalendarDate, { pageOf }: BookContext): string {
-  return `${pageOf(date) ?? "–"}`;
+/** The page on which the entry of one day begins; its number when the book has no log. */
+export function pageText(date: CalendarDate, { pageOf, record }: BookContext): string {
+  const page = pageOf(date);
+  return page === undefined ? `entry ${record.sheetOf.get(date) ?? "–"}` : `page ${page}`;
 }

@@ -18,6 +18,8 @@ export interface TitleBlock {
   readonly caution: string;
   /** What the leaves are called; `sheet` unless said. */
   readonly leaf?: "sheet" | "page";
+  /** Whether each leaf has an empty field for initials. */
+  readonly initials?: boolean;
   /** What stands in the place of the hours, where the leaves have none. */
   readonly figure?: { readonly label: string; readonly value: string };
 }
@@ -68,11 +70,14 @@ export function planTitleBlock(
   ];
   const { leaf = "sheet" } = block;
   const hours = sheet.minutes === undefined ? "–" : hoursText(sheet.minutes);
+  const initials = block.initials ? 0.14 : 0;
   const lower: Field[] = [
-    { label: "Edition", value: block.edition, width: width * 0.18, bold: true },
-    { label: "Judged on", value: block.asOf, width: width * 0.2 },
-    { ...(block.figure ?? { label: `Hours this ${leaf}`, value: hours }), width: width * 0.2 },
-    { label: "Record, SHA-256 begins", value: block.digest, width: width * 0.42 },
+    { label: "Edition", value: block.edition, width: width * 0.16, bold: true },
+    { label: "Judged on", value: block.asOf, width: width * 0.17 },
+    { ...(block.figure ?? { label: `Hours this ${leaf}`, value: hours }), width: width * 0.19 },
+    { label: "Record, SHA-256 begins", value: block.digest, width: width * (0.48 - initials) },
+    // Empty, to be filled in by hand.
+    ...(block.initials ? [{ label: "Initials", value: "", width: width * initials }] : []),
   ];
   for (const [fields, top] of [
     [upper, titleBlock.top],

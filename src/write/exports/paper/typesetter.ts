@@ -207,9 +207,11 @@ export class Typesetter {
   }
 }
 
-/** The line so far with the space that comes before a word, in the word's own style. */
+/** The line so far with the space that comes before a word: struck only between struck words. */
 function withSpace(line: readonly StyledText[], { parts }: Word): StyledText[] {
-  const style = parts[0]?.style;
+  const before = line.at(-1)?.style;
+  const after = parts[0]?.style;
+  const style = after?.struck ? before : after;
   return style && line.length > 0 ? [...line, { text: " ", style }] : [...line];
 }
 
