@@ -1,17 +1,10 @@
 import { createRequire } from "node:module";
 import { Command, CommanderError } from "commander";
 import { MachineProblem } from "../write/machine-problem.ts";
-import { buildCommand } from "./build.ts";
-import { checkCommand } from "./check.ts";
-import { eveningCommand } from "./evening.ts";
-import { explainCommand } from "./explain.ts";
-import { exportCommand } from "./export.ts";
 import { UsageProblem } from "./journal.ts";
-import { previewVerb } from "./preview-verb.ts";
-import { reckonCommand } from "./reckon.ts";
-import { sealCommand } from "./seal.ts";
 import { swallowedOptions } from "./swallowed-options.ts";
 import { type ExitCode, exitCodes, processTerminal, type Terminal } from "./terminal.ts";
+import { commandsFor } from "./verbs.ts";
 
 const { version } = createRequire(import.meta.url)("../../package.json") as { version: string };
 
@@ -38,16 +31,7 @@ async function run(args: readonly string[], terminal: Terminal): Promise<void> {
       writeErr: (text) => terminal.err(text.replace(/\n$/, "")),
       outputError: (text, write) => write(inOurWords(text)),
     });
-  for (const command of [
-    checkCommand(terminal),
-    buildCommand(terminal),
-    previewVerb(terminal),
-    explainCommand(terminal),
-    exportCommand(terminal, version),
-    eveningCommand(terminal),
-    reckonCommand(terminal),
-    sealCommand(terminal, version),
-  ]) {
+  for (const command of await commandsFor(args[2], terminal, version)) {
     command.copyInheritedSettings(program);
     command.showHelpAfterError(`  = help: options: npm run witness -- ${command.name()} --help`);
     program.addCommand(command);
