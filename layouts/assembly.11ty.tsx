@@ -20,13 +20,13 @@ export const { data, render } = template("assembly", ({ page, shell }) => (
     {page.steps.length > 0 && (
       <Section id="steps" title="Steps" figure={`${page.steps.length}`}>
         <Table
-          caption="Steps"
+          caption="Steps of this assembly"
           quiet
           heads={["Step", "What", "Drawing", "Stage", "Looks", "Last", "#Booked", "#Planned"]}
         >
           {page.steps.map((row) => (
             <tr>
-              <th scope="row">
+              <th scope="row" class="nb">
                 <Words of={row.step} />
               </th>
               <td>{row.title}</td>

@@ -14,7 +14,9 @@ import { Words } from "./parts/words.tsx";
 const wide = "(min-width: 60rem) 34rem, 92vw";
 
 export const { data, render } = template("day", ({ page, shell }) => {
-  const [first, ...rest] = page.photos;
+  // Two stand beside the prose; of more, the others follow in rows.
+  const beside = page.photos.slice(0, page.photos.length === 2 ? 2 : 1);
+  const rest = page.photos.slice(beside.length);
   return (
     <Sheet page={page} shell={shell}>
       {page.late !== undefined && (
@@ -31,7 +33,7 @@ export const { data, render } = template("day", ({ page, shell }) => {
       {page.corrected.length > 0 && (
         <Amendments of={page.corrected} caption="Corrected later" other="Amended on" />
       )}
-      <div class={first ? "beside" : undefined}>
+      <div class={beside.length > 0 ? "beside" : undefined}>
         <div>
           {page.leftOff && (
             <aside class="left-off" aria-label="where the sheet before left off">
@@ -57,7 +59,9 @@ export const { data, render } = template("day", ({ page, shell }) => {
             </>
           )}
         </div>
-        {first && <Photo of={first} sizes={wide} first />}
+        {beside.map((photo, index) => (
+          <Photo of={photo} sizes={wide} first={index === 0} />
+        ))}
       </div>
       {rest.length > 0 && (
         <div class="contact">

@@ -14,7 +14,7 @@ export const { data, render } = template("hours", ({ page, shell }) => (
         <Table
           class="hours"
           caption={says}
-          heads={[heading, "#Building", "", "#Study and shop"]}
+          heads={[heading, "#Building", "Share", "#Study and shop"]}
           foot={
             <tr>
               <th scope="row">sum</th>
@@ -26,14 +26,12 @@ export const { data, render } = template("hours", ({ page, shell }) => (
         >
           {rows.map((row) => (
             <tr>
-              <th scope="row" class={`depth-${Math.min(row.depth, 4)}`}>
+              <th scope="row" class={`depth-${Math.min(row.depth, 3)}`}>
                 <Words of={row.name} />
               </th>
               <td class="n">{row.build}</td>
-              <td class="bar">
-                <svg height="10" aria-hidden="true">
-                  <rect class="fill" width={row.share} height="10" />
-                </svg>
+              <td>
+                <svg class="share" width={row.share} height="10" aria-hidden="true" />
               </td>
               <td class="n">{row.apart}</td>
             </tr>

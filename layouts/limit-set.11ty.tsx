@@ -22,13 +22,14 @@ export const { data, render } = template("limitSet", ({ page, shell }) => (
     </ul>
     <Section id="values" title="Values" figure={`${page.rows.length}`}>
       <Table
+        class="set"
         caption={`Every limit of ${page.title}: ${page.source}`}
         heads={[...page.parameters, "Limits"]}
       >
         {page.rows.map(({ given, limits }) => (
           <tr>
             {given.map((each) => (
-              <td class="nb">{each}</td>
+              <td>{each}</td>
             ))}
             <td>{limits}</td>
           </tr>

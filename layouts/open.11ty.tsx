@@ -47,7 +47,7 @@ export const { data, render } = template("open", ({ page, shell }) => (
         >
           {page.looks.map((row) => (
             <tr>
-              <th scope="row">
+              <th scope="row" class="nb">
                 <Words of={row.step} />
               </th>
               <td>{row.title}</td>

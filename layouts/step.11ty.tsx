@@ -9,7 +9,7 @@ import { template } from "./parts/template.tsx";
 export const { data, render } = template("step", ({ page, shell }) => (
   <Sheet page={page} shell={shell}>
     <Section id="stages" title="Stages" figure={page.drawing}>
-      <ol class="stages">
+      <ol class="stages" data-pagefind-ignore>
         {page.stages.map(({ stage, here, passed }) => (
           <li
             class={here ? "here" : passed ? "passed" : undefined}

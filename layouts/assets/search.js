@@ -24,25 +24,29 @@
   };
 
   // The index marks words with <mark> in escaped text; everything else stays text.
+  const plain = (escaped) => {
+    const decoder = document.createElement("textarea");
+    decoder.innerHTML = escaped;
+    return decoder.value;
+  };
   const marked = (html) => {
     const line = element("p", "");
     for (const part of html.split(/(<mark>.*?<\/mark>)/)) {
       const word = part.match(/^<mark>(.*)<\/mark>$/);
-      const text = new DOMParser().parseFromString(word ? word[1] : part, "text/html").body
-        .textContent;
-      line.append(word ? element("mark", text) : text);
+      line.append(word ? element("mark", plain(word[1])) : plain(part));
     }
     return line;
   };
 
   const result = ({ url, meta, excerpt }) => {
     const item = document.createElement("li");
-    const heading = element("h3", "");
-    const path = url.replace(/^\//, "");
-    heading.append(element("a", meta.title, { href: new URL(path, root).href }));
-    item.append(heading);
-    if (meta.date) item.append(element("small", meta.date));
-    item.append(marked(excerpt));
+    const words = element("div", "");
+    const heading = element("h2", "");
+    heading.append(element("a", meta.title, { href: new URL(url.replace(/^\//, ""), root).href }));
+    words.append(heading);
+    if (meta.date) words.append(element("small", meta.date));
+    words.append(marked(excerpt));
+    item.append(words);
     if (meta.image) {
       const image = element("img", "", {
         src: new URL(meta.image, root).href,
@@ -134,7 +138,6 @@
     wait = setTimeout(search, 150);
   });
   more.querySelector("button")?.addEventListener("click", showMore);
-  start().catch(() => {
-    // Opened as a file, or without the index: the lists and the line above them say enough.
-  });
+  // Opened as a file, or without the index, the lists and the line above them say enough.
+  if (location.protocol.startsWith("http")) start().catch(() => {});
 })();

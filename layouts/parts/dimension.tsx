@@ -3,7 +3,7 @@ import type { Dimension as DimensionView } from "../../src/present/pages/page.ts
 /** A figure between two arrows, with what stands at either end. */
 export function Dimension({ of: { from, to, figure, says } }: { of: DimensionView }) {
   return (
-    <div class="dim">
+    <div class="dim" data-pagefind-ignore>
       <div>
         <span class="arrow" />
         <p>

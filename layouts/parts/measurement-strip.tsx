@@ -27,12 +27,7 @@ export function MeasurementStrip({ of, bare = false }: { of: StripView; bare?: b
       {marks.map(({ x, out, spread, label }) => (
         <>
           {spread && <rect class="spread" x={spread.x} width={spread.width} y="26.5" height="3" />}
-          <svg x={x} y={out ? 28 : 16} overflow="visible" aria-hidden="true">
-            <path
-              class={out ? "mark out" : "mark"}
-              d={out ? "M0 0l5 11h-10z" : "M0 12l-5-11h10z"}
-            />
-          </svg>
+          <use class={out ? "red" : undefined} href={out ? "#out" : "#in"} x={x} />
           {label && !bare && (
             <text
               class={out ? "value out" : "value"}

@@ -1,5 +1,9 @@
-import type { PhotoView, PictureView } from "../../src/present/pages/views/photo-view.ts";
-import { Words } from "./words.tsx";
+import type {
+  PhotoView,
+  PictureView,
+  ThumbnailView,
+} from "../../src/present/pages/views/photo-view.ts";
+import { Joined, Words } from "./words.tsx";
 
 /** The picture alone. `first` is for the one seen before scrolling. */
 export function Picture({
@@ -24,6 +28,16 @@ export function Picture({
         decoding="async"
         {...(first ? { fetchpriority: "high" } : { loading: "lazy" })}
       />
+    </picture>
+  );
+}
+
+/** The smallest size, for lists. */
+export function Thumbnail({ of }: { of: ThumbnailView }) {
+  return (
+    <picture>
+      <source type="image/avif" srcset={of.avif} />
+      <img src={of.jpeg} width={of.width} height={of.height} alt={of.alt} loading="lazy" />
     </picture>
   );
 }
@@ -53,20 +67,17 @@ export function Photo({
       <figcaption>
         <span class="balloon">{number}</span>
         <span>
-          {caption}
+          {caption}{" "}
           {(dated || step || assembly || shows.length > 0) && (
             <small>
-              {dated && (
-                <span>
-                  <Words of={day} />
-                </span>
-              )}
-              {(step ?? assembly) && (
-                <span>
-                  <Words of={step ?? assembly ?? day} />
-                </span>
-              )}
-              {shows.length > 0 && <span>shows {shows.join(", ")}</span>}
+              <Joined
+                by=", "
+                of={[
+                  dated && <Words of={day} />,
+                  (step ?? assembly) && <Words of={step ?? assembly ?? day} />,
+                  shows.length > 0 && `shows ${shows.join(", ")}`,
+                ]}
+              />
             </small>
           )}
         </span>

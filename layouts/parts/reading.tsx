@@ -1,6 +1,6 @@
 import type { ReadingView } from "../../src/present/pages/views/reading-view.ts";
 import { MeasurementStrip } from "./measurement-strip.tsx";
-import { Words } from "./words.tsx";
+import { Joined, Words } from "./words.tsx";
 
 /** The verdict in words, with a sign that does not need colour. */
 export function Verdict({ of }: { of: ReadingView }) {
@@ -10,17 +10,15 @@ export function Verdict({ of }: { of: ReadingView }) {
 /** The values as typed; those outside with how far. */
 export function Values({ of }: { of: ReadingView }) {
   return (
-    <>
-      {of.values.map(({ text, out, excess }, index) => (
-        <>
-          {index > 0 && ", "}
-          <span class={out ? "value out" : "value"}>
-            {text}
-            {excess !== undefined && ` (${excess})`}
-          </span>
-        </>
+    <Joined
+      by=", "
+      of={of.values.map(({ text, out, excess }) => (
+        <span class={out ? "value out" : "value"}>
+          {text}
+          {excess !== undefined && ` (${excess})`}
+        </span>
       ))}
-    </>
+    />
   );
 }
 
@@ -31,19 +29,10 @@ export function Reading({ of, dated = false }: { of: ReadingView; dated?: boolea
       <header>
         <h3>{of.what}</h3>
         <p>
-          {of.at}
-          {of.step && (
-            <>
-              {of.at !== undefined && ", "}
-              <Words of={of.step} />
-            </>
-          )}
-          {dated && (
-            <>
-              {", "}
-              <Words of={of.day} />
-            </>
-          )}
+          <Joined
+            by=", "
+            of={[of.at, of.step && <Words of={of.step} />, dated && <Words of={of.day} />]}
+          />
         </p>
         <p class="values">
           <Values of={of} />
@@ -52,31 +41,36 @@ export function Reading({ of, dated = false }: { of: ReadingView; dated?: boolea
       </header>
       {of.strip && <MeasurementStrip of={of.strip} />}
       <p class="evidence">
-        {of.limits !== undefined && of.rule && (
-          <span>
-            <Words of={of.rule} />: {of.limits}
-          </span>
-        )}
-        {of.source !== undefined && <span>{of.source}</span>}
-        {of.instrument !== undefined && <span>with {of.instrument}</span>}
-        {of.drag !== undefined && <span>friction drag {of.drag} added to both limits</span>}
-        {of.assurance !== undefined && <span>{of.assurance}</span>}
-        {of.deviation && (
-          <span>
-            deviation <Words of={of.deviation} />
-            {of.undecided && ", undecided"}
-          </span>
-        )}
-        {of.supersedes && (
-          <span>
-            replaces <Words of={of.supersedes} />
-          </span>
-        )}
-        {of.supersededBy && (
-          <span>
-            replaced by <Words of={of.supersededBy} />
-          </span>
-        )}
+        <Joined
+          by="; "
+          of={[
+            of.limits !== undefined && of.rule && (
+              <>
+                <Words of={of.rule} />: {of.limits}
+              </>
+            ),
+            of.source,
+            of.instrument !== undefined && `with ${of.instrument}`,
+            of.drag !== undefined && `friction drag ${of.drag} added to both limits`,
+            of.assurance,
+            of.deviation && (
+              <>
+                deviation <Words of={of.deviation} />
+                {of.undecided && ", undecided"}
+              </>
+            ),
+            of.supersedes && (
+              <>
+                replaces <Words of={of.supersedes} />
+              </>
+            ),
+            of.supersededBy && (
+              <>
+                replaced by <Words of={of.supersededBy} />
+              </>
+            ),
+          ]}
+        />
       </p>
     </article>
   );

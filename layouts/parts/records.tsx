@@ -5,7 +5,7 @@ import type { InspectionView } from "../../src/present/pages/views/inspection-vi
 import type { SessionRow } from "../../src/present/pages/views/session-row.ts";
 import type { SquawkView } from "../../src/present/pages/views/squawk-view.ts";
 import { Table } from "./table.tsx";
-import { WordList, Words } from "./words.tsx";
+import { Joined, WordList, Words } from "./words.tsx";
 
 /** Sessions as rows; their hours add up to the foot. */
 export function Sessions({
@@ -63,7 +63,10 @@ export function Sessions({
           <td>
             {row.step && !dated && (
               <>
-                <Words of={row.step} /> {row.stepTitle}
+                <span class="nb">
+                  <Words of={row.step} />
+                </span>{" "}
+                {row.stepTitle}
                 <br />
               </>
             )}
@@ -109,15 +112,20 @@ export function Cures({ of }: { of: readonly CureView[] }) {
             <line class="limit" x1="100%" x2="100%" y1="4" y2="25" />
           </svg>
           <p class="evidence">
-            <span>
-              <Words of={cure.step} /> {cure.stepTitle}
-            </span>
-            <span>mixed {cure.mixed}</span>
-            {cure.closed !== undefined && <span>joint closed {cure.closed}</span>}
-            <span>{cure.wait} in all</span>
-            {cure.lot !== undefined && <span>{cure.lot}</span>}
-            {cure.source !== undefined && <span>says {cure.source}</span>}
-            {cure.note !== undefined && <span>{cure.note}</span>}
+            <Joined
+              by="; "
+              of={[
+                <>
+                  <Words of={cure.step} /> {cure.stepTitle}
+                </>,
+                `mixed ${cure.mixed}`,
+                cure.closed !== undefined && `joint closed ${cure.closed}`,
+                `${cure.wait} in all`,
+                cure.lot,
+                cure.source !== undefined && `says ${cure.source}`,
+                cure.note,
+              ]}
+            />
           </p>
           {cure.brokenBy.length > 0 && (
             <p class="wants">
@@ -137,7 +145,7 @@ export function Holds({ of, caption }: { of: readonly HoldView[]; caption: strin
       {of.map((hold) => (
         <tr>
           <th scope="row">{hold.id}</th>
-          <td>
+          <td class="nb">
             <Words of={hold.step} />
           </td>
           <td>{hold.text}</td>

@@ -75,6 +75,8 @@ export function Sheet({
             <pattern id="cross" width="6" height="6" patternUnits="userSpaceOnUse">
               <path d="M-1 7L7-1M-1 1l2-2M5 7l2-2M-1-1l8 8M-1 5l2 2M5-1l2 2" />
             </pattern>
+            <path id="in" d="M0 28l-5-11h10z" />
+            <path id="out" d="M0 28l5 11h-10z" />
           </defs>
         </svg>
         <div class="trim">

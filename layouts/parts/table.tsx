@@ -20,9 +20,11 @@ export function Table({
 }) {
   return (
     <section class="scroll" aria-label={caption} tabindex={0}>
-      <table class={name}>
-        <caption class={quiet ? "unseen" : undefined}>{caption}</caption>
-        <thead>
+      <table class={[name, heads.length > 5 && "broad"].filter(Boolean).join(" ") || undefined}>
+        <caption class={quiet ? "unseen" : undefined} data-pagefind-ignore>
+          {caption}
+        </caption>
+        <thead data-pagefind-ignore>
           <tr>
             {heads.map((head) =>
               head.startsWith("#") ? (

@@ -24,6 +24,11 @@ export function template<Kind extends keyof SitePages>(
         url === "" || url.endsWith("/") ? `${url}index.html` : url,
     },
     render: ({ sheet, site }: TemplateData<Kind>): string =>
-      `<!DOCTYPE html>\n${renderToString(layout({ page: sheet, shell: site.shell }))}\n`,
+      `<!DOCTYPE html>\n${spaced(renderToString(layout({ page: sheet, shell: site.shell })))}\n`,
   };
+}
+
+// Without white space between them, the search index and a copied table run cells together.
+function spaced(html: string): string {
+  return html.replace(/<\/(td|th|dt|dd|tr|li|p|small|h[1-4])></g, "</$1> <");
 }

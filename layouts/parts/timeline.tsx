@@ -1,6 +1,6 @@
 import type { MonthRuler } from "../../src/present/pages/views/month-ruler.ts";
 import type { TimelineRow } from "../../src/present/pages/views/timeline-row.ts";
-import { Picture } from "./photo.tsx";
+import { Thumbnail } from "./photo.tsx";
 
 /** Days on a vertical dimension line, with breaks where nothing was done. */
 export function Timeline({ of }: { of: readonly TimelineRow[] }) {
@@ -36,7 +36,7 @@ export function Timeline({ of }: { of: readonly TimelineRow[] }) {
                 {row.findings !== undefined && <span class="wants">{row.findings}</span>}
               </p>
             </div>
-            {row.picture && <Picture of={row.picture} sizes="(min-width: 48rem) 144px, 192px" />}
+            {row.picture && <Thumbnail of={row.picture} />}
           </li>
         ),
       )}
@@ -51,11 +51,8 @@ export function Rulers({ of }: { of: readonly MonthRuler[] }) {
       {of.map(({ month, hours, days, ticks }) => (
         <li>
           <a href={month.href}>{month.text}</a>
-          <svg height="30" aria-hidden="true">
-            <line class="base" x1="0" x2="100%" y1="29.5" y2="29.5" />
-            {ticks.map(({ x, top }) => (
-              <line class="ink" x1={x} x2={x} y1={top} y2="100%" />
-            ))}
+          <svg viewBox="0 0 310 100" preserveAspectRatio="none" height="30" aria-hidden="true">
+            <path d={`M0 100h310${ticks}`} />
           </svg>
           <span>{days}</span>
           <b>{hours}</b>

@@ -4,23 +4,18 @@ import type { AssemblyRow } from "../../src/present/pages/views/assembly-row.ts"
 export function Tree({ of }: { of: readonly AssemblyRow[] }) {
   return (
     <ul class="tree">
-      {of.map(({ assembly, standing, steps, hours, planned, share, parts }) => (
+      {of.map(({ assembly, standing, says, hours, share, parts }) => (
         <li>
           <div class="node">
             <svg class={`hatch ${standing.replace(" ", "-")}`} aria-hidden="true">
               <rect width="100%" height="100%" />
             </svg>
             <a href={assembly.href}>{assembly.text}</a>
-            <span>
-              {standing}, {steps}
-            </span>
-            <b>
-              {hours}
-              {planned !== undefined && <small> of {planned} planned</small>}
-            </b>
-            <svg class="share" height="5" aria-hidden="true">
-              <rect class="fill" width={share} height="5" />
-            </svg>
+            <span>{says}</span>
+            <b>{hours}</b>
+            <p>
+              <svg class="share" width={share} height="5" aria-hidden="true" />
+            </p>
           </div>
           {parts.length > 0 && <Tree of={parts} />}
         </li>

@@ -1,23 +1,25 @@
 import type { ComponentChildren } from "preact";
-import type { Link, Mention } from "../../src/present/pages/page.ts";
+import type { Mention } from "../../src/present/pages/page.ts";
 
 /** Words that may lead somewhere. */
 export function Words({ of }: { of: Mention }) {
   return of.href === undefined ? <span>{of.text}</span> : <a href={of.href}>{of.text}</a>;
 }
 
-/** Several of them, with commas between. */
-export function WordList({ of }: { of: readonly (Mention | Link)[] }) {
+/** Several things with words between them; those that are not there leave no gap. */
+export function Joined({ of, by }: { of: readonly ComponentChildren[]; by: string }) {
   return (
     <>
-      {of.map((each, index) => (
-        <>
-          {index > 0 && ", "}
-          <Words of={each} />
-        </>
-      ))}
+      {of
+        .filter((each) => each !== undefined && each !== false && each !== "")
+        .map((each, index) => (index === 0 ? each : [by, each]))}
     </>
   );
+}
+
+/** Several mentions, with commas between. */
+export function WordList({ of }: { of: readonly Mention[] }) {
+  return <Joined by=", " of={of.map((each) => <Words of={each} />)} />;
 }
 
 /** A label over its value, in a `dl`. */

@@ -37,7 +37,7 @@ export interface HomePage extends Page<"home"> {
   readonly assemblies: readonly AssemblyRow[];
 }
 
-const newestShown = 8;
+const newestShown = 6;
 
 /** The home page. */
 export function homePage(record: RecordIndex): HomePage {

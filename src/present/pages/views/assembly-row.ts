@@ -13,11 +13,9 @@ export type AssemblyStanding = (typeof assemblyStandings)[number];
 export interface AssemblyRow {
   readonly assembly: Link;
   readonly standing: AssemblyStanding;
-  /** Steps closed of steps in all, everything below included: `3 of 8 steps closed`. */
-  readonly steps: string;
+  /** Everything below included: `part closed, 3 of 8 steps, 51:00 planned`. */
+  readonly says: string;
   readonly hours: string;
-  /** Planned hours of all steps below that have some; absent when none has. */
-  readonly planned?: string;
   /** Its hours as a part of the whole build's. */
   readonly share: Percent;
   readonly parts: readonly AssemblyRow[];
@@ -34,14 +32,20 @@ export function assemblyRow(
   depth = Number.POSITIVE_INFINITY,
 ): AssemblyRow {
   const { build, hours } = record.analysis;
-  const booked = hours.byAssemblyRolledUp.get(assembly.id)?.build ?? 0;
+  const rolled = hours.byAssemblyRolledUp.get(assembly.id) ?? { build: 0, apart: 0 };
+  const booked = rolled.build;
   const { steps, closed, planned } = tallyOf(record, assembly);
+  const standing = standingOf(booked + rolled.apart, steps, closed);
   return {
     assembly: links.assembly(assembly.id),
-    standing: standingOf(booked, steps, closed),
-    steps: steps === 0 ? "no steps" : `${closed} of ${steps} steps closed`,
+    standing,
+    says: [
+      standing,
+      ...(steps > 0 && closed < steps && closed > 0 ? [`${closed} of ${steps} steps`] : []),
+      ...(rolled.apart > 0 ? [`${hoursText(rolled.apart)} study and shop`] : []),
+      ...(planned > 0 ? [`${hoursText(planned)} planned`] : []),
+    ].join(", "),
     hours: hoursText(booked),
-    ...(planned > 0 ? { planned: hoursText(planned) } : {}),
     share: percent((100 * booked) / Math.max(1, hours.total.build)),
     parts:
       depth === 0

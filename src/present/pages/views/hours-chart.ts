@@ -37,7 +37,7 @@ export function hoursChart(
   const x = (date: string) => (1000 * daysBetween(start, date)) / span;
   const y = (minutes: number) => 1000 - (1000 * minutes) / top;
   const months = [...byMonth.keys()];
-  const every = Math.ceil(months.length / 8);
+  const every = Math.ceil(months.length / 4);
 
   let before = 0;
   const corners = [`0,1000`];

@@ -139,7 +139,7 @@ function extent({ amount, unit }: Quantity): number {
   return amount.mul(unit.factor).valueOf();
 }
 
-/** To a hundredth of the width, which no screen can show. */
+/** To a tenth of a percent of the width, about a pixel. */
 export function percent(value: number): Percent {
-  return `${Math.round(value * 100) / 100}%`;
+  return `${Math.round(value * 10) / 10}%`;
 }

@@ -4,7 +4,6 @@ import { hoursText } from "../../format/hours.ts";
 import type { Links } from "../links.ts";
 import type { Link } from "../page.ts";
 import type { RecordIndex } from "../record-index.ts";
-import { type Percent, percent } from "./measurement-strip.ts";
 
 /** A month as a ruler: one tick per day, as tall as its hours. */
 export interface MonthRuler {
@@ -12,8 +11,8 @@ export interface MonthRuler {
   readonly hours: string;
   /** `12 days`. */
   readonly days: string;
-  /** `top` is where the tick begins, from the upper edge; it ends on the baseline. */
-  readonly ticks: readonly { readonly x: Percent; readonly top: Percent }[];
+  /** The ticks as one path in a frame of 310 by 100; the longest day of the record is as tall. */
+  readonly ticks: string;
 }
 
 /** The months of a record, newest first. */
@@ -24,12 +23,13 @@ export function monthRulers(record: RecordIndex, links: Links): MonthRuler[] {
       month: { text: monthText(month), href: links.to(record.addresses.month(month)) },
       hours: hoursText(hours.byMonth.get(month)?.build ?? 0),
       days: daysText(days.length),
-      ticks: days.map(({ date }) => ({
-        x: percent(((Number(date.slice(8)) - 0.5) / lengthOf(month)) * 100),
-        top: percent(
-          Math.min(92, 100 - (100 * (hours.byDate.get(date)?.build ?? 0)) / record.longestDay),
-        ),
-      })),
+      ticks: days
+        .map(({ date }) => {
+          const x = Math.round(((Number(date.slice(8)) - 0.5) / lengthOf(month)) * 310);
+          const height = (100 * (hours.byDate.get(date)?.build ?? 0)) / record.longestDay;
+          return `M${x} 100v-${Math.max(8, Math.round(height))}`;
+        })
+        .join(""),
     }))
     .reverse();
 }

@@ -17,6 +17,15 @@ export interface PictureView {
   readonly alt: string;
 }
 
+/** The smallest published size, for lists. */
+export interface ThumbnailView {
+  readonly avif: string;
+  readonly jpeg: string;
+  readonly width: number;
+  readonly height: number;
+  readonly alt: string;
+}
+
 /** A photograph with its number on the sheet. */
 export interface PhotoView {
   readonly number: number;
@@ -74,6 +83,25 @@ export function pictureView(
     full: `${links.root}${largest.url}`,
     width: picture.width,
     height: picture.height,
+    alt: photo.alt ?? photo.caption,
+  };
+}
+
+/** The thumbnail of a photograph; `undefined` when the file could not be read. */
+export function thumbnailView(
+  record: RecordIndex,
+  links: Links,
+  photo: Photo,
+): ThumbnailView | undefined {
+  const picture = record.pictures.get(photo.file);
+  const avif = picture?.avif[0];
+  const jpeg = picture?.jpeg[0];
+  if (!avif || !jpeg) return undefined;
+  return {
+    avif: `${links.root}${avif.url}`,
+    jpeg: `${links.root}${jpeg.url}`,
+    width: jpeg.width,
+    height: jpeg.height,
     alt: photo.alt ?? photo.caption,
   };
 }

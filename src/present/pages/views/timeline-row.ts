@@ -6,7 +6,7 @@ import { excerpt } from "../../markdown/render-prose.ts";
 import type { Links } from "../links.ts";
 import type { RecordIndex } from "../record-index.ts";
 import { type Percent, percent } from "./measurement-strip.ts";
-import { type PictureView, pictureView } from "./photo-view.ts";
+import { type ThumbnailView, thumbnailView } from "./photo-view.ts";
 
 /** A day on the dimension line of its month. */
 export interface DayRow {
@@ -29,7 +29,7 @@ export interface DayRow {
   readonly findings?: string;
   readonly deviations?: string;
   readonly photographs?: string;
-  readonly picture?: PictureView;
+  readonly picture?: ThumbnailView;
 }
 
 /** A stretch without an entry. */
@@ -69,7 +69,7 @@ function dayRow(record: RecordIndex, links: Links, day: Day): Omit<DayRow, "labe
   const { build } = record.analysis;
   const hours = record.analysis.hours.byDate.get(date) ?? { build: 0, apart: 0 };
   const photo = day.photos.find(({ file }) => record.pictures.has(file));
-  const picture = photo ? pictureView(record, links, photo) : undefined;
+  const picture = photo ? thumbnailView(record, links, photo) : undefined;
   const assemblies = [...new Set(day.sessions.map(({ assembly }) => assembly))];
   const shown = record.showsDay(date);
   return {
