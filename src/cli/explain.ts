@@ -2,20 +2,36 @@ import { Command } from "commander";
 import { explanationText } from "../present/explanations/explanation-text.ts";
 import { allExplanations, explanationOf } from "../present/explanations/index.ts";
 import { nearestName } from "../read/nearest-name.ts";
+import { explainHours, type HoursOptions, hoursOptions } from "./explain-hours.ts";
 import { UsageProblem } from "./journal.ts";
 import type { Terminal } from "./terminal.ts";
 
-interface ExplainOptions {
-  readonly json?: boolean;
-}
-
-/** `witness explain NAME`: what a check means, why it matters, and how to mend it. */
+/**
+ * `witness explain NAME`: what a check means, why it matters, and how to mend it;
+ * `witness explain hours`: a sum of hours line by line.
+ */
 export function explainCommand(terminal: Terminal): Command {
-  return new Command("explain")
-    .argument("[name]", "a check's name as printed in brackets, such as `expired-lot`")
-    .description("say in plain words what a check means; without a name, list all of them")
+  const command = new Command("explain");
+  for (const option of hoursOptions) command.addOption(option);
+  return command
+    .argument("[name]", "a check's name as printed in brackets, such as `expired-lot`, or `hours`")
+    .description(
+      "say in plain words what a check means; without a name, list all of them; with `hours`, print a sum of hours line by line",
+    )
     .option("--json", "print the same as one object")
-    .action((name: string | undefined, options: ExplainOptions) => {
+    .action((name: string | undefined, options: HoursOptions) => {
+      if (name === "hours") {
+        explainHours(options, terminal);
+        return;
+      }
+      const stray = hoursOptions.find((option) => option.attributeName() in options);
+      if (stray) {
+        throw new UsageProblem(`\`${stray.long}\` goes with \`witness explain hours\` alone`, [
+          name === undefined
+            ? "write `hours` behind `explain`"
+            : `leave it out to explain \`${name}\``,
+        ]);
+      }
       if (name === undefined) {
         const list = allExplanations.map(({ code, title }) => ({ code, title }));
         const width = Math.max(...list.map(({ code }) => code.length));
@@ -28,10 +44,7 @@ export function explainCommand(terminal: Terminal): Command {
       }
       const explanation = explanationOf(name);
       if (!explanation) {
-        const nearest = nearestName(
-          name,
-          allExplanations.map(({ code }) => code),
-        );
+        const nearest = nearestName(name, ["hours", ...allExplanations.map(({ code }) => code)]);
         throw new UsageProblem(`no check is called \`${name}\``, [
           nearest ? `did you mean \`witness explain ${nearest}\`?` : "`witness explain` lists them",
         ]);

@@ -2,7 +2,7 @@ import { basename, dirname, relative, resolve } from "node:path";
 import { type Command, InvalidArgumentError, Option } from "commander";
 import type { Analysis } from "../compute/analysis.ts";
 import { analyze } from "../compute/analyze.ts";
-import { type CalendarDate, isCalendarDate } from "../model/calendar.ts";
+import { type CalendarDate, type CalendarMonth, isCalendarDate } from "../model/calendar.ts";
 import { byPlace, type Diagnostic } from "../model/diagnostic.ts";
 import { isSealFault } from "../model/seal.ts";
 import { editions } from "../present/record/edition.ts";
@@ -67,6 +67,12 @@ export function withEditionOption(command: Command): Command {
 /** How a run ends that found errors: 4 when a sealed record differs, 1 otherwise. */
 export function errorsCode(errors: readonly Diagnostic[]): ExitCode {
   return errors.some(({ code }) => isSealFault(code)) ? exitCodes.sealed : exitCodes.problems;
+}
+
+/** Reads a month argument. */
+export function asMonth(text: string): CalendarMonth {
+  if (/^\d{4}-(0[1-9]|1[0-2])$/.test(text)) return text;
+  throw new InvalidArgumentError("Write it as in 2026-03.");
 }
 
 /** A number of things in words: `1 error`, `2 errors`. */
@@ -152,10 +158,18 @@ export function asSeenFrom(
   diagnostics: readonly Diagnostic[],
   workingFolder = process.cwd(),
 ): Diagnostic[] {
-  const above = relative(workingFolder, dirname(resolve(folder.absolute)));
-  if (above === "") return [...diagnostics];
   return diagnostics.map((each) => ({
     ...each,
-    span: { ...each.span, file: `${above.split("\\").join("/")}/${each.span.file}` },
+    span: { ...each.span, file: fileSeenFrom(folder, each.span.file, workingFolder) },
   }));
+}
+
+/** A file as in `Span.file`, as it can be opened from the working folder. */
+export function fileSeenFrom(
+  folder: JournalFolder,
+  file: string,
+  workingFolder = process.cwd(),
+): string {
+  const above = relative(workingFolder, dirname(resolve(folder.absolute)));
+  return above === "" ? file : `${above.split("\\").join("/")}/${file}`;
 }

@@ -1,5 +1,5 @@
 import { join, relative } from "node:path";
-import { Command, InvalidArgumentError } from "commander";
+import { Command } from "commander";
 import { type SealRefusal, sealing } from "../compute/sealing.ts";
 import type { CalendarMonth } from "../model/calendar.ts";
 import { type SealContent, sealPath, shortSeal } from "../model/seal.ts";
@@ -11,6 +11,7 @@ import { sealedFiles } from "../read/sealed-files.ts";
 import { MachineProblem } from "../write/machine-problem.ts";
 import { createFile } from "../write/output.ts";
 import {
+  asMonth,
   asSeenFrom,
   counted,
   errorsCode,
@@ -80,11 +81,6 @@ export function sealCommand(terminal: Terminal, programVersion: string): Command
 
 function isRefusal(answer: object | SealRefusal): answer is SealRefusal {
   return "why" in answer;
-}
-
-function asMonth(text: string): CalendarMonth {
-  if (/^\d{4}-(0[1-9]|1[0-2])$/.test(text)) return text;
-  throw new InvalidArgumentError("Write it as in 2026-03.");
 }
 
 function sealedText({ month, entries, photos, inMonth, toDate }: SealContent, short: string) {
