@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { oneRunFolder } from "./one-run.ts";
-import { projectFolder, ran, type Witnessed } from "./witness.ts";
+import { projectFolder, quietNpm, ran, type Witnessed } from "./witness.ts";
 
 /**
  * What came of `npm run demo` in this run of the tests. It is run once, by whoever asks first;
@@ -12,7 +12,10 @@ export async function demoRun(): Promise<Witnessed> {
   const folder = oneRunFolder();
   const result = join(folder, "result.json");
   if (isFirst(folder)) {
-    const witnessed = await ran("npm", ["run", "-s", "demo"], { cwd: projectFolder });
+    const witnessed = await ran("npm", ["run", "-s", "demo"], {
+      cwd: projectFolder,
+      env: quietNpm,
+    });
     writeFileSync(`${result}.next`, JSON.stringify(witnessed));
     renameSync(`${result}.next`, result);
   }

@@ -21,7 +21,9 @@ export interface WitnessOptions {
   readonly cwd: string;
   /** Added to the environment; `undefined` takes a variable out of it. */
   readonly env?: Readonly<Record<string, string | undefined>>;
-  /** Called once it runs, to write to it or to end it. */
+  /** In a group of its own, as a shell runs it: a signal to `-pid` reaches all its processes. */
+  readonly group?: boolean;
+  /** Called once it runs, to listen to it or to end it. */
   readonly running?: (child: ChildProcess) => void;
 }
 
@@ -43,13 +45,14 @@ const programFile = join(projectFolder, "src", "cli", "main.ts");
 export function ran(
   command: string,
   args: readonly string[],
-  { cwd, env, running }: WitnessOptions,
+  { cwd, env, group = false, running }: WitnessOptions,
 ): Promise<Witnessed> {
   return new Promise((resolve, reject) => {
     const child = spawn(command, args, {
       cwd,
       // `npm run` is at home in the project's folder, where tsx finds this file by itself.
       env: { ...environment(), TSX_TSCONFIG_PATH: join(projectFolder, "tsconfig.json"), ...env },
+      detached: group,
       stdio: ["ignore", "pipe", "pipe"],
     });
     let stdout = "";
@@ -68,6 +71,9 @@ export function ran(
     running?.(child);
   });
 }
+
+/** For runs of npm: what it thinks of the machine's settings is not the program's word. */
+export const quietNpm = { npm_config_loglevel: "error", npm_config_update_notifier: "false" };
 
 // Of the shop, and not of the run of the tests: no colours forced, nothing that npm handed down.
 function environment(): NodeJS.ProcessEnv {

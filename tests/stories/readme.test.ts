@@ -1,0 +1,180 @@
+// Every command that the README gives is run as it stands there, in a folder like a fresh
+// checkout; the commands of DEVELOPERS.md are there to be run.
+
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { demoRun } from "../support/build-demo.ts";
+import { filesIn } from "../support/scratch-folder.ts";
+import { projectFolder, quietNpm, ran, type Witnessed } from "../support/witness.ts";
+
+const readme = textOf("README.md");
+const developers = textOf("DEVELOPERS.md");
+const { scripts } = JSON.parse(textOf("package.json")) as {
+  readonly scripts: Readonly<Record<string, string>>;
+};
+
+function textOf(name: string): string {
+  return readFileSync(join(projectFolder, name), "utf8");
+}
+
+/** The lines of all blocks of shell commands. */
+function commandsOf(markdown: string): string[] {
+  return [...markdown.matchAll(/^```sh\n([\s\S]*?)^```$/gm)].flatMap(([, block = ""]) =>
+    block.split("\n").filter((line) => line !== ""),
+  );
+}
+
+let checkout: string;
+beforeAll(() => {
+  checkout = mkdtempSync(join(tmpdir(), "witness-checkout-"));
+  for (const name of ["node_modules", "src", "layouts", "package.json", "tsconfig.json"]) {
+    symlinkSync(join(projectFolder, name), join(checkout, name));
+  }
+  symlinkSync(join(projectFolder, "site-demo"), join(checkout, "site-demo"));
+  cpSync(join(projectFolder, "content"), join(checkout, "content"), { recursive: true });
+});
+afterAll(() => rmSync(checkout, { recursive: true, force: true }));
+
+function run(command: string): Promise<Witnessed> {
+  return ran("sh", ["-c", command], { cwd: checkout, env: quietNpm });
+}
+
+const witness = "npm run witness --";
+const silent = "npm run -s witness --";
+const clean = (said: Witnessed) => expect([said.status, said.stderr]).toEqual([0, ""]);
+
+/** What each command has to come to; those of one list are run one after the other. */
+const expectations: Readonly<Record<string, (said: Witnessed) => void>> = {
+  [`${witness} check`]: (said) => {
+    clean(said);
+    expect(said.stdout).toContain("\n0 errors, 0 findings\n");
+  },
+  [`${silent} check --journal site-demo --json`]: (said) => {
+    clean(said);
+    expect(JSON.parse(said.stdout)).toMatchObject({ errors: [], totals: { days: 125 } });
+  },
+  [`${witness} explain expired-lot`]: (said) => {
+    clean(said);
+    expect(said.stdout).toContain("How to mend it");
+  },
+  // Nobody can be asked in a test; what the questions are is tried in tests/cli.
+  [`${witness} evening`]: ({ status, stderr }) => {
+    expect(status).toBe(2);
+    expect(stderr).toContain("nobody can be asked here, and this is missing: --assembly");
+  },
+  [`${witness} evening --date 2026-02-14 --again --hours 1:30 --text "Deburred the other side." --dry-run`]:
+    (said) => {
+      clean(said);
+      expect(said.stdout).toMatch(
+        /date: 2026-02-14\n[\s\S]*hours: "1:30"[\s\S]*\n---\nDeburred the other side\.\n/,
+      );
+      expect(filesIn(join(checkout, "content"))).toEqual(filesIn(join(projectFolder, "content")));
+    },
+  [`${witness} build`]: (said) => {
+    clean(said);
+    expect(filesIn(join(checkout, "out/content/site"))).toContain("index.html");
+  },
+  [`${witness} export`]: (said) => {
+    clean(said);
+    expect(filesIn(join(checkout, "out/content/exports"))).toContain("hours-logbook.pdf");
+  },
+  [`${witness} reckon rivet-row length="6 in" diameter="1/8 in" edge=2D pitch-min=3D`]: (said) => {
+    clean(said);
+    // 6 in less twice 1/4 in of edge are 5 1/2 in; at no less than 3/8 in that is 14 gaps.
+    expect(said.stdout).toMatch(/\b15 rivets?\b/);
+  },
+  [`${silent} reckon torque thread=1/4-28 nut=tension drag="12 lbf·in" --json`]: (said) => {
+    clean(said);
+    // AC 43.13-1B table 7-1: 50 to 70 lbf·in; par. 7-40d adds the drag.
+    expect(JSON.parse(said.stdout)).toMatchObject({ low: 62, high: 82, unit: "lbf·in" });
+  },
+  [`${witness} reckon drill size="0.098 in"`]: (said) => {
+    clean(said);
+    // ASME B94.11M: No. 40 is 0.0980 in.
+    expect(said.stdout).toContain("No. 40");
+  },
+  [`${witness} reckon convert value="50 lbf·in" to="N·m"`]: (said) => {
+    clean(said);
+    // NIST SP 811: 1 lbf·in is 1.129 848 E-01 N·m.
+    expect(said.stdout).toContain("5.649");
+  },
+};
+
+/** What is looked at in other ways below. */
+const others = ["npm ci && npm run demo", "npm test", `${witness} preview`];
+
+test("every command of the README is looked at here, and no other", () => {
+  expect(commandsOf(readme).toSorted()).toEqual(
+    [...Object.keys(expectations), ...others].toSorted(),
+  );
+});
+
+describe("the README's", () => {
+  test.each(Object.entries(expectations))("%s", async (command, expectation) => {
+    expectation(await run(command));
+  });
+
+  test("npm run witness -- preview", async () => {
+    let page: Promise<string> | undefined;
+    // A free port in place of the usual one, which a builder may have in use right now.
+    const { stdout, stderr } = await ran(
+      "npm",
+      ["run", "witness", "--", "preview", "--port", "0"],
+      {
+        cwd: checkout,
+        env: quietNpm,
+        group: true,
+        running: (child) => {
+          let said = "";
+          child.stdout?.on("data", (text: string) => {
+            said += text;
+            const address = /^preview: (http:\S+)$/m.exec(said)?.[1];
+            if (page || !address || !/^site: .*\n/m.test(said)) return;
+            page = fetch(address).then((response) => response.text());
+            const end = () => process.kill(-(child.pid ?? 0), "SIGINT");
+            page.then(end, end);
+          });
+        },
+      },
+    );
+    expect(await page).toContain("<title>");
+    expect(stderr).not.toContain("fault of the program");
+    const address = /^preview: (http:\S+)$/m.exec(stdout)?.[1] ?? "";
+    await expect(fetch(address)).rejects.toThrow();
+  });
+
+  test("npm ci && npm run demo", async () => {
+    const { status, stderr } = await demoRun();
+    expect([status, stderr]).toEqual([0, ""]);
+    expect(textOf(".ci/run")).toContain("\nnpm ci\n");
+  });
+
+  test("npm test, which is what CI runs", () => {
+    expect(textOf(".ci/run")).toMatch(/\nnpm ci\nnpm test\n$/);
+    for (const part of ["types", "lint", "vitest"]) {
+      expect(scripts.test).toContain(`npm run -s ${part}`);
+      expect(scripts[part]).toBeDefined();
+    }
+  });
+});
+
+test("every script that README.md and DEVELOPERS.md name is there", () => {
+  const named = [...`${readme}\n${developers}`.matchAll(/\bnpm (?:run (?:-s )?)?([a-z]+)\b/g)]
+    .map(([, name = ""]) => name)
+    .filter((name) => !["ci", "run"].includes(name));
+  expect(named.length).toBeGreaterThan(10);
+  expect([...new Set(named)].filter((name) => scripts[name] === undefined)).toEqual([]);
+});
+
+test("every file and folder that README.md and DEVELOPERS.md name is there", () => {
+  const named = [
+    ...`${readme}\n${developers}`.matchAll(
+      /`((?:src|tests|layouts|site-demo|content)\/[\w./-]*)`/g,
+    ),
+  ].map(([, path = ""]) => path);
+  const paths = named.filter((path) => !/NAME/.test(path));
+  expect(paths.length).toBeGreaterThan(5);
+  expect(paths.filter((path) => !existsSync(join(projectFolder, path)))).toEqual([]);
+});
