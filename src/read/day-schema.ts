@@ -4,6 +4,7 @@ import { roles } from "../model/person.ts";
 import type { Project } from "../model/project.ts";
 import { workKinds } from "../model/session.ts";
 import { clock, date, dateAndClock, duration } from "./clock-syntax.ts";
+import { drawingReference } from "./drawing-reference.ts";
 import { quantities, quantity, quantityOf } from "./quantity-shape.ts";
 import { count, sizesShape } from "./registers-schema.ts";
 import {
@@ -16,7 +17,6 @@ import {
   required,
   type Shape,
   text,
-  textAs,
   yesOrNo,
 } from "./shape.ts";
 import type { TextNode, TypedNode } from "./typed-tree.ts";
@@ -168,7 +168,7 @@ export function dayShape(registers: Registers, project: Project) {
         record("a deviation", {
           id: required(id, "id: D-014"),
           step: optional(step, "step: HS-08"),
-          drawing: required(drawingOf(project), "drawing: HS-03 rev C"),
+          drawing: required(drawingReference(project.drawings), "drawing: HS-03 rev C"),
           planned: required(text, "planned: 1.0 in block"),
           done: required(text, "done: 0.75 in block"),
           why: required(text, "why: the first rib sits further aft"),
@@ -249,6 +249,7 @@ export function dayShape(registers: Registers, project: Project) {
       ),
       "photos: [{ file: rib4.jpg, caption: Row A driven }]",
     ),
+    imported: optional(text, "imported: hours.csv"),
     amendments: optional(amendmentsShape, "amendments: […]"),
     next: optional(
       list("lines", text, "next: [drive the second row]"),
@@ -260,17 +261,6 @@ export function dayShape(registers: Registers, project: Project) {
 
 /** A day entry as typed and checked for shape. */
 export type TypedDay = NonNullable<ReturnType<ReturnType<typeof dayShape>>>;
-
-// `HS-03 rev C` or `HS-03`: the drawing has to be declared, the revision may be an older one.
-function drawingOf(project: Project) {
-  const declared = new Map(project.drawings.map((drawing) => [drawing.id, drawing]));
-  const known = nameOf("drawing", "project.yaml", declared);
-  return textAs((node, faults) => {
-    const typed = /^(\S+)( rev \S+)?$/.exec(node.text);
-    const named = known({ ...node, text: typed?.[1] ?? node.text }, faults);
-    return named && node;
-  });
-}
 
 function assertions(registers: Registers) {
   const totals = new Map([["total", undefined], ...registers.assemblies.entries()]);

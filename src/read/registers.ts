@@ -4,7 +4,8 @@ import type { Span } from "../model/diagnostic.ts";
 import type { Instrument } from "../model/instrument.ts";
 import type { Lot } from "../model/lot.ts";
 import type { Person } from "../model/person.ts";
-import { type Project, usualStages } from "../model/project.ts";
+import { type Drawing, type Project, usualStages } from "../model/project.ts";
+import { drawingReference } from "./drawing-reference.ts";
 import type { Faults } from "./faults.ts";
 import { readRules } from "./read-rules.ts";
 import {
@@ -53,9 +54,17 @@ export function readProject(tree: MapNode, faults: Faults): Project | undefined 
   };
 }
 
-/** Reads the registers. What is at fault is left out, so that the rest can be read too. */
-export function readRegisters(trees: RegisterTrees, faults: Faults): Registers {
-  const { assemblies, steps } = readAssemblies(trees.assemblies, faults);
+/**
+ * Reads the registers. What is at fault is left out, so that the rest can be read too.
+ * @param drawings Those of project.yaml; absent when that could not be read, and then the
+ *   drawings that steps name are not looked up.
+ */
+export function readRegisters(
+  trees: RegisterTrees,
+  drawings: readonly Drawing[] | undefined,
+  faults: Faults,
+): Registers {
+  const { assemblies, steps } = readAssemblies(trees.assemblies, drawings, faults);
   return {
     people: readPeople(trees.people, faults),
     assemblies,
@@ -91,18 +100,23 @@ function initialsOf(name: string): string {
 
 type TypedAssembly = NonNullable<ReturnType<typeof assemblyShape>>;
 
-function readAssemblies(tree: MapNode | undefined, faults: Faults) {
+function readAssemblies(
+  tree: MapNode | undefined,
+  drawings: readonly Drawing[] | undefined,
+  faults: Faults,
+) {
+  const drawing = drawings && drawingReference(drawings);
   const assemblies = new Map<string, Assembly>();
   const steps = new Map<string, Step>();
   const assemblyIds = new Map<string, Span>();
   const stepIds = new Map<string, Span>();
 
+  // In the order of the file, so that of two with one id the second is at fault.
   const visitAll = (nodes: readonly TypedNode[], path: readonly string[]): string[] =>
-    nodes
-      .map((node) => assemblyShape(node, faults))
-      .filter((typed) => typed !== undefined)
-      .filter((typed) => isNew(typed.id, "assembly", assemblyIds, faults))
-      .map((typed) => visit(typed, path));
+    nodes.flatMap((node) => {
+      const typed = assemblyShape(node, faults);
+      return typed && isNew(typed.id, "assembly", assemblyIds, faults) ? [visit(typed, path)] : [];
+    });
 
   const visit = (typed: TypedAssembly, above: readonly string[]): string => {
     const id = typed.id.text;
@@ -120,6 +134,7 @@ function readAssemblies(tree: MapNode | undefined, faults: Faults) {
       span: typed.id.span,
     });
     for (const step of ownSteps) {
+      if (step.drawing) drawing?.(step.drawing, faults);
       steps.set(step.id.text, {
         id: step.id.text,
         title: step.title.text,
