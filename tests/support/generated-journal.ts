@@ -9,10 +9,13 @@ const words =
   );
 
 /**
- * Writes a journal of many days without photographs: two sessions and two readings a day, and
+ * Writes a journal of many days: two sessions and two readings a day, and
  * some 150 words of prose with a list, a heading and a table now and then. The same every time.
+ *
+ * @param photos How many photographs each day names; the files are the caller's to make, and
+ *   `generatedPhotos` says how they are called.
  */
-export function writeGeneratedJournal(folder: string, days: number): void {
+export function writeGeneratedJournal(folder: string, days: number, photos = 0): void {
   const put = (name: string, text: string) => {
     mkdirSync(dirname(join(folder, name)), { recursive: true });
     writeFileSync(join(folder, name), text);
@@ -22,11 +25,22 @@ export function writeGeneratedJournal(folder: string, days: number): void {
   }
   for (let index = 0; index < days; index++) {
     const date = addDays("2018-01-01", index);
-    put(`days/${date.slice(0, 4)}/${date}.md`, dayText(date, index));
+    put(`days/${date.slice(0, 4)}/${date}.md`, dayText(date, index, photos));
   }
 }
 
-function dayText(date: string, index: number): string {
+/** Names of the photographs of such a journal, below its folder `photos`. */
+export function generatedPhotos(days: number, photos: number): string[] {
+  return Array.from({ length: days }, (_, index) =>
+    photosOf(addDays("2018-01-01", index), photos),
+  ).flat();
+}
+
+function photosOf(date: string, photos: number): string[] {
+  return Array.from({ length: photos }, (_, index) => `${date}/${index + 1}.jpg`);
+}
+
+function dayText(date: string, index: number, photos: number): string {
   const edge = (0.25 + (index % 9) / 1000).toFixed(3);
   return `---
 date: ${date}
@@ -37,7 +51,16 @@ sessions:
 readings:
   - { step: W-1, what: edge distance, at: row ${index % 12}, rule: edge, with: caliper, value: ${edge} in }
   - { step: W-1, what: edge distance, at: row ${(index + 5) % 12}, rule: edge, with: caliper, value: 0.2${50 + (index % 40)} in }
-next: [the other row]
+${
+  photos === 0
+    ? ""
+    : `photos:\n${photosOf(date, photos)
+        .map(
+          (file) =>
+            `  - { file: ${file}, caption: What was done that day, step: W-1, shows: [ada] }\n`,
+        )
+        .join("")}`
+}next: [the other row]
 ---
 ${paragraph(index, 60)}
 

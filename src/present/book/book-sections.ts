@@ -8,6 +8,7 @@ export const bookSections = [
   "deviations",
   "lots",
   "rules",
+  "seals",
   "signatures",
 ] as const;
 export type BookSection = (typeof bookSections)[number];
@@ -22,6 +23,7 @@ export const sectionContents: Readonly<Record<BookSection, string>> = {
   deviations: "every departure from the drawings, with empty room for signatures",
   lots: "lots and instruments",
   rules: "drawings, and the rules that readings were judged by",
+  seals: "sealed months and their digests, when there are some",
   signatures: "empty boxes for signatures and a stamp",
 };
 

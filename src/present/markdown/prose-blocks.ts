@@ -149,7 +149,7 @@ function rankOf({ tag }: Token): number {
 function linesOf({ children }: Token): ProseLines {
   const lines: ProseSpan[][] = [[]];
   const manner = { strong: 0, stressed: 0, struck: 0 };
-  const links: { readonly href: string; readonly from: number }[] = [];
+  const links: { readonly href: string; readonly from: number; readonly bare: boolean }[] = [];
   const written = () => plainText(lines);
   const add = (text: string, more: Partial<ProseSpan> = {}) => {
     if (text === "") return;
@@ -185,15 +185,22 @@ function linesOf({ children }: Token): ProseLines {
         lines.push([]);
         break;
       case "link_open":
-        links.push({ href: String(token.attrGet("href") ?? ""), from: written().length });
+        links.push({
+          href: String(token.attrGet("href") ?? ""),
+          from: written().length,
+          bare: token.info === "auto",
+        });
         break;
       case "link_close": {
         const link = links.pop();
-        if (link) add(addressBehind(link.href, written().slice(link.from)));
+        if (link && !link.bare) add(addressBehind(link.href, written().slice(link.from)));
         break;
       }
-      default:
-        add(token.content);
+      default: {
+        // The words of a bare address may have been decoded for the eye; paper needs the address.
+        const bare = links.at(-1)?.bare === true;
+        add(bare ? addressOf(links.at(-1)?.href ?? "") : token.content);
+      }
     }
   }
   return lines;
@@ -201,17 +208,10 @@ function linesOf({ children }: Token): ProseLines {
 
 // On paper nothing can be followed: an address that the words do not say is printed.
 function addressBehind(href: string, words: string): string {
-  const address = href.replace(/^mailto:/i, "");
   const leadsOut = /^(?:https?|mailto):/i.test(href);
-  return leadsOut && words.trim() !== address && words.trim() !== decoded(address)
-    ? ` (${address})`
-    : "";
+  return leadsOut && words.trim() !== addressOf(href) ? ` (${addressOf(href)})` : "";
 }
 
-function decoded(address: string): string {
-  try {
-    return decodeURI(address);
-  } catch {
-    return address;
-  }
+function addressOf(href: string): string {
+  return href.replace(/^mailto:/i, "");
 }

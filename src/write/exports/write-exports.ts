@@ -36,7 +36,7 @@ export interface ExportOptions {
 
 /** What the book is made from beside the record. */
 export interface BookOptions
-  extends Pick<BookImprint, "sections" | "tasks" | "seals">,
+  extends Pick<BookImprint, "sections" | "tasks">,
     Pick<BookFolders, "photosFolder" | "cacheFolder"> {}
 
 /** A file that was written. */
@@ -96,7 +96,7 @@ async function saveBook(
   analysis: Analysis,
   diagnostics: readonly Diagnostic[],
   { folder, edition, paper, programVersion, progress, signal }: ExportOptions,
-  { sections, tasks, seals, photosFolder, cacheFolder }: BookOptions,
+  { sections, tasks, photosFolder, cacheFolder }: BookOptions,
   recordDigest: string,
 ) {
   const name = "book.pdf";
@@ -111,7 +111,6 @@ async function saveBook(
       recordDigest,
       sections,
       ...(tasks ? { tasks } : {}),
-      ...(seals ? { seals } : {}),
     },
     {
       photosFolder,

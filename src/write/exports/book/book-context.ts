@@ -1,4 +1,4 @@
-import type { CalendarDate, CalendarMonth } from "../../../model/calendar.ts";
+import type { CalendarDate } from "../../../model/calendar.ts";
 import type { BookSection } from "../../../present/book/book-sections.ts";
 import type { RecordIndex } from "../../../present/pages/record-index.ts";
 import type { PrintPictures } from "../../photos/print-pictures.ts";
@@ -22,8 +22,6 @@ export interface BookImprint {
   readonly sections: readonly BookSection[];
   /** Tasks for a further index, in the order of their list; none: no such index. */
   readonly tasks?: readonly BookTask[];
-  /** Digests of sealed months, as hexadecimal digits. */
-  readonly seals?: ReadonlyMap<CalendarMonth, string>;
 }
 
 /** What every section is made from. */

@@ -21,6 +21,7 @@ import { inspectionsPages } from "./inspections-pages.ts";
 import { type Log, planLog } from "./log-pages.ts";
 import { lotsPages } from "./lots-pages.ts";
 import { rulesPages } from "./rules-pages.ts";
+import { sealsPages } from "./seals-pages.ts";
 import { bookName, parts } from "./wording.ts";
 
 /** What the making of a book is given beside the record. */
@@ -150,6 +151,9 @@ function restSheets(
     deviations: () => deviationsPages(begin(parts.deviations), context),
     lots: () => lotsPages(begin(parts.lots), context),
     rules: () => rulesPages(begin(parts.rules), context),
+    seals: () => {
+      if (context.record.analysis.build.seals.length > 0) sealsPages(begin(parts.seals), context);
+    },
     signatures: () => signatureBoxes(begin(parts.signatures), format, setter),
   };
   for (const section of imprint.sections) add[section]?.();

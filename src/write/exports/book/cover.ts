@@ -1,5 +1,6 @@
 import { photosOf } from "../../../model/build.ts";
 import type { Minutes } from "../../../model/calendar.ts";
+import { type Seal, shortSeal } from "../../../model/seal.ts";
 import { dateText, monthText } from "../../../present/format/dates.ts";
 import { hoursText } from "../../../present/format/hours.ts";
 import { caution, editionNote } from "../../../present/record/edition.ts";
@@ -65,24 +66,31 @@ function identity({ record, imprint }: BookContext): Fact[] {
     ["Study and shop, counted apart", total(hours.total.apart)],
     [
       "In the record",
-      `${photosOf(build).length} photographs, ${record.analysis.readings.length} readings, ${inspections} inspections, ${record.analysis.deviations.length} deviations, ${amendments} corrections`,
+      [
+        counted(photosOf(build).length, "photograph"),
+        counted(record.analysis.readings.length, "reading"),
+        counted(inspections, "inspection"),
+        counted(record.analysis.deviations.length, "deviation"),
+        counted(amendments, "correction"),
+      ].join(", "),
     ],
     ["Findings of the checks", `${record.findings.length || "none"}`],
     ["Judged on", dateText(asOf.date)],
-    ["Sealed months", sealsText(imprint.seals)],
+    ["Sealed months", sealsText(build.seals)],
     ["Printed by", `Witness Mark ${imprint.programVersion}, on ${imprint.paper}`],
     ["SHA-256 of record.json", grouped(imprint.recordDigest, 8)],
   ];
 }
 
-function sealsText(seals: BookContext["imprint"]["seals"]): string {
-  const months = [...(seals?.keys() ?? [])].sort();
-  const first = months[0];
-  const last = months.at(-1);
-  if (first === undefined || last === undefined) return "none";
-  return first === last
-    ? monthText(first)
-    : `${months.length}, from ${monthText(first)} to ${monthText(last)}; each digest stands at its month in the log`;
+function sealsText(seals: readonly Seal[]): string {
+  const newest = seals.at(-1);
+  return newest
+    ? `${seals.length}; the newest is ${monthText(newest.month)}, ${shortSeal(newest)}`
+    : "none";
+}
+
+function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? "" : "s"}`;
 }
 
 function total(minutes: Minutes): string {

@@ -169,6 +169,7 @@ function readingRow(reading: ReadingView): PaperRow {
           ...(reading.instrument === undefined ? [] : [reading.instrument]),
           ...(reading.drag === undefined ? [] : [`friction drag ${reading.drag}`]),
           ...(reading.supersedes ? [`in place of ${reading.supersedes.text}`] : []),
+          ...figureNotes(reading),
         ],
       },
       {
@@ -182,6 +183,9 @@ function readingRow(reading: ReadingView): PaperRow {
         notes: [
           ...(reading.rule ? [reading.rule.text] : []),
           ...(reading.source === undefined ? [] : [reading.source]),
+          ...(reading.precedence
+            ? [`named: ${reading.precedence.over.text}; ${reading.precedence.why}`]
+            : []),
         ],
       },
       {
@@ -198,6 +202,17 @@ function readingRow(reading: ReadingView): PaperRow {
       },
     ],
   };
+}
+
+/** What a figure is made of: the readings and their values as typed. */
+function figureNotes({ figure }: ReadingView): string[] {
+  if (!figure) return [];
+  return [
+    `${figure.kind} of`,
+    ...figure.of.map(({ reading, at, values }) =>
+      [...(reading ? [reading.text] : []), ...(at === undefined ? [] : [at]), values].join(", "),
+    ),
+  ];
 }
 
 /** A block of lines, one to a thing, as a list. */
@@ -332,7 +347,9 @@ function amendments(pages: Pages, name: string, how: string, list: readonly Book
           pages.styled(
             [
               { text: `${field}: was `, style: plain },
-              { text: was, style: struck },
+              ...(was === ""
+                ? [{ text: "nothing", style: plain }]
+                : [{ text: was, style: struck }]),
               { text: ", now ", style: plain },
               { text: now, style: bold },
               { text: `. Why: ${why}; ${how} ${entryMention(entry, date)}.`, style: plain },

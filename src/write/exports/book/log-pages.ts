@@ -1,9 +1,10 @@
 import { setImmediate as pause } from "node:timers/promises";
 import type { Hours } from "../../../compute/analysis.ts";
 import { type CalendarDate, type CalendarMonth, monthOf } from "../../../model/calendar.ts";
+import { shortSeal } from "../../../model/seal.ts";
 import { bookEntry } from "../../../present/book/book-entry.ts";
 import { monthText } from "../../../present/format/dates.ts";
-import { grouped } from "../logbook/wording.ts";
+import { hoursText } from "../../../present/format/hours.ts";
 import { Pages } from "../paper/pages.ts";
 import { type PlacedLine, type Sheet, tagged, untagged } from "../paper/sheet.ts";
 import type { SheetFormat } from "../paper/sheet-format.ts";
@@ -65,7 +66,7 @@ export async function planLog(context: BookContext, planning: Planning): Promise
 
 /** Name of the month, what it comes to and, when it is sealed, the digest of its seal. */
 function monthHead(pages: Pages, context: BookContext, month: CalendarMonth): void {
-  const { record, setter, format, imprint } = context;
+  const { record, setter, format } = context;
   pages.room(150);
   const top = pages.y + (pages.y > pages.top ? 10 : 0);
   const { frame } = format;
@@ -74,14 +75,16 @@ function monthHead(pages: Pages, context: BookContext, month: CalendarMonth): vo
   pages.sheet.across(frame.left, frame.right, top, 0.8);
   pages.sheet.across(frame.left, frame.right, top + height, 0.8);
   const days = record.daysByMonth.get(month)?.length ?? 0;
-  const seal = imprint.seals?.get(month);
+  const seal = record.sealByMonth.get(month);
+  const hours = record.analysis.hours.byMonth.get(month) ?? none;
   const name = setter.line(monthText(month), { face: "caps", size: 12 });
   const says = setter.line(
     [
       `${days} ${days === 1 ? "entry" : "entries"}`,
-      bothHours(record.analysis.hours.byMonth.get(month) ?? none),
-      ...(seal === undefined ? [] : [`seal ${grouped(seal.slice(0, 16), 4)}`]),
-    ].join("   "),
+      `${hoursText(hours.build)} hours of the build`,
+      ...(hours.apart > 0 ? [`${hoursText(hours.apart)} study and shop`] : []),
+      ...(seal ? [`sealed ${shortSeal(seal)}`] : []),
+    ].join(", "),
     { face: "text", size: 7.6 },
   );
   pages.sheet.marks.push(

@@ -19,6 +19,7 @@ export const parts = {
   deviations: "Deviations from the drawings",
   lots: "Lots and instruments",
   rules: "Drawings and rules",
+  seals: "Seals of months",
   signatures: "Signatures",
 } as const;
 
