@@ -1,3 +1,5 @@
+import { Comparisons } from "./parts/comparisons.tsx";
+import { CountCells } from "./parts/outcomes.tsx";
 import { Reading } from "./parts/reading.tsx";
 import { Section } from "./parts/section.tsx";
 import { Sheet } from "./parts/sheet.tsx";
@@ -8,16 +10,18 @@ import { Words } from "./parts/words.tsx";
 export const { data, render } = template("readings", ({ page, shell }) => (
   <Sheet page={page} shell={shell}>
     <Section id="rules" title="By rule" figure={`${page.rules.length}`}>
+      <p class="legend">{page.legend}</p>
       <Table
-        caption="Readings against each rule; a reading replaced by a later one is not counted as out"
+        caption="Readings against each rule; each count leads to its readings"
         heads={[
           "Rule",
           "Limits",
           "Source",
           "#Readings",
           "#Within",
+          "#Undecided",
           "#Out",
-          "#Accounted",
+          "#Accounted for",
           "#Replaced",
         ]}
       >
@@ -30,15 +34,23 @@ export const { data, render } = template("readings", ({ page, shell }) => (
             <td>
               <small>{row.source}</small>
             </td>
-            <td class="n">{row.readings}</td>
-            <td class="n">{row.within}</td>
-            <td class={row.out > 0 ? "n red" : "n"}>{row.out}</td>
-            <td class="n">{row.accountedFor}</td>
-            <td class="n">{row.superseded}</td>
+            <td class="n">
+              <Words of={row.readings} />
+            </td>
+            <CountCells of={row.counts} />
           </tr>
         ))}
       </Table>
     </Section>
+    {page.comparisons.length > 0 && (
+      <Section
+        id="left-against-right"
+        title="Left against right"
+        figure={`${page.comparisons.length}`}
+      >
+        <Comparisons of={page.comparisons} />
+      </Section>
+    )}
     {page.unruled.length > 0 && (
       <Section id="unruled" title="Without a rule" figure={`${page.unruled.length}`}>
         {page.unruled.map((each) => (

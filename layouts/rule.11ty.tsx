@@ -1,8 +1,9 @@
-import { MeasurementStrip } from "./parts/measurement-strip.tsx";
-import { Values, Verdict } from "./parts/reading.tsx";
+import { Comparisons } from "./parts/comparisons.tsx";
+import { OutcomeTables } from "./parts/outcomes.tsx";
+import { RuleStanding } from "./parts/rule-standing.tsx";
+import { RunChart } from "./parts/run-chart.tsx";
 import { Section } from "./parts/section.tsx";
 import { Sheet } from "./parts/sheet.tsx";
-import { Table } from "./parts/table.tsx";
 import { template } from "./parts/template.tsx";
 import { Words } from "./parts/words.tsx";
 
@@ -25,57 +26,22 @@ export const { data, render } = template("rule", ({ page, shell }) => (
         ))}
       </ul>
     )}
-    {page.readings.length === 0 ? (
+    <RuleStanding of={page.standing} />
+    {page.chart && <RunChart of={page.chart} />}
+    {page.comparisons.length > 0 && (
+      <Section
+        id="left-against-right"
+        title="Left against right"
+        figure={`${page.comparisons.length}`}
+      >
+        <Comparisons of={page.comparisons} />
+      </Section>
+    )}
+    {page.groups.length === 0 ? (
       <p class="empty">Nothing has been measured against this rule yet.</p>
     ) : (
-      <Section id="readings" title="Readings" figure={`${page.readings.length}`}>
-        <Table
-          class="gauges"
-          caption="Newest first; the band on each strip runs from limit to limit"
-          heads={["Day", "Where", "Value", "Strip", "Verdict", "Measured with"]}
-        >
-          {page.readings.map((each) => (
-            <tr>
-              <td class="nb">
-                <Words of={each.day} />
-              </td>
-              <td>
-                {each.what}
-                <small>
-                  {each.at}
-                  {each.step && (
-                    <>
-                      {" "}
-                      <Words of={each.step} />
-                    </>
-                  )}
-                </small>
-              </td>
-              <td class="values">
-                <Values of={each} />
-              </td>
-              <td>{each.strip && <MeasurementStrip of={each.strip} bare />}</td>
-              <td>
-                <Verdict of={each} />
-                {each.deviation && (
-                  <small>
-                    <Words of={each.deviation} />
-                  </small>
-                )}
-                {each.supersededBy && (
-                  <small>
-                    by <Words of={each.supersededBy} />
-                  </small>
-                )}
-              </td>
-              <td>
-                {page.filled === undefined && <small>{each.limits}</small>}
-                {each.instrument !== undefined && <small>{each.instrument}</small>}
-                {each.assurance !== undefined && <small>{each.assurance}</small>}
-              </td>
-            </tr>
-          ))}
-        </Table>
+      <Section id="readings" title="Readings" figure={page.row.readings.text}>
+        <OutcomeTables of={page.groups} limitsToo={page.filled === undefined} />
       </Section>
     )}
   </Sheet>

@@ -1,4 +1,5 @@
 import type { ReadingView } from "../../src/present/pages/views/reading-view.ts";
+import { FigureOf } from "./figure-of.tsx";
 import { MeasurementStrip } from "./measurement-strip.tsx";
 import { Joined, Words } from "./words.tsx";
 
@@ -44,12 +45,18 @@ export function Reading({ of, dated = false }: { of: ReadingView; dated?: boolea
         <Joined
           by="; "
           of={[
+            of.figure && <FigureOf of={of.figure} />,
             of.limits !== undefined && of.rule && (
               <>
                 <Words of={of.rule} />: {of.limits}
               </>
             ),
             of.source,
+            of.precedence && (
+              <>
+                used in place of <Words of={of.precedence.over} />: {of.precedence.why}
+              </>
+            ),
             of.instrument !== undefined && `with ${of.instrument}`,
             of.drag !== undefined && `friction drag ${of.drag} added to both limits`,
             of.assurance,

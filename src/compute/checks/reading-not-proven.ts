@@ -6,6 +6,7 @@ import type { Ledgers } from "../check.ts";
 import { figureNotes } from "../figure-notes.ts";
 import { sizesOf } from "../ledgers/readings.ts";
 import { authorityText, limitsText, precedenceText } from "../limits-text.ts";
+import { unprovenValues } from "../outcome.ts";
 import { readingText } from "../reading-text.ts";
 
 /**
@@ -16,11 +17,10 @@ import { readingText } from "../reading-text.ts";
 export function* readingNotProven({ readings }: Ledgers): Generator<Diagnostic> {
   for (const judged of readings) {
     const { reading, rule, over, figure, limits, values, standing, deviation } = judged;
-    if (standing !== "within" || !rule || rule.decision === "simple") continue;
-    if (deviation?.disposition) continue;
-    const unproven = values.filter(({ assurance }) => assurance?.kind !== "proven");
+    if (standing !== "within" || deviation?.disposition) continue;
+    const unproven = unprovenValues(judged);
     const [first] = unproven;
-    if (!first) continue;
+    if (!rule || !first) continue;
     yield {
       code: "reading-not-proven",
       severity: "finding",

@@ -1,5 +1,5 @@
 import type Fraction from "fraction.js";
-import { convert, type Quantity } from "../../model/quantity.ts";
+import { convert, exactText, type Quantity } from "../../model/quantity.ts";
 import { type Unit, unitOf } from "../../model/unit.ts";
 
 /** How a quantity is to be shown. */
@@ -56,6 +56,17 @@ export function formatSignificant(amount: Fraction, digits: number): string {
   }
   const text = formatAmount(amount, Math.max(0, digits - 1 - exponent));
   return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+}
+
+/**
+ * A quantity that was computed and not typed, short enough to be read: its exact amount where
+ * that is a short decimal, otherwise four significant digits with `about` before them.
+ * @example computedText(subtract(quantity("1 in"), quantity("25 mm"))) // "about 0.01575 in"
+ */
+export function computedText({ typed, amount, unit }: Quantity): string {
+  const exact = exactText(amount);
+  if (!exact.includes("/") && exact.length <= 9) return typed;
+  return `about ${formatSignificant(amount, 4)} ${unit.symbol}`;
 }
 
 /**

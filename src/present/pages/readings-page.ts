@@ -1,29 +1,42 @@
-import type { JudgedReading, ReadingStanding } from "../../compute/analysis.ts";
+import type { JudgedReading } from "../../compute/analysis.ts";
 import { authorityText } from "../../compute/limits-text.ts";
+import { outcomeOf, outcomes } from "../../compute/outcome.ts";
 import type { ToleranceRule } from "../../model/tolerance.ts";
 import { places, rootOf } from "./addresses.ts";
 import { limitSetUrl } from "./limits-page.ts";
 import { linksFrom, placeLink } from "./links.ts";
-import type { Link, Page } from "./page.ts";
+import type { Link, Mention, Page } from "./page.ts";
 import type { RecordIndex } from "./record-index.ts";
 import { boundsText } from "./views/bounds-text.ts";
+import { type Comparison, comparisons } from "./views/comparison.ts";
+import {
+  type OutcomeCount,
+  type OutcomeGroup,
+  outcomeCounts,
+  outcomeGroups,
+  outcomeLegend,
+} from "./views/outcome-counts.ts";
 import { type ReadingView, readingView } from "./views/reading-view.ts";
+import { type RuleStanding, ruleStanding } from "./views/rule-standing.ts";
+import { type RunChart, runChart } from "./views/run-chart.ts";
 
 /** How the readings against one rule came out. */
 export interface RuleRow {
   readonly rule: Link;
   readonly source: string;
   readonly limits: string;
-  readonly readings: number;
-  readonly within: number;
-  readonly out: number;
-  readonly accountedFor: number;
-  readonly superseded: number;
+  /** All of them; it leads to them unless there are none. */
+  readonly readings: Mention;
+  readonly counts: readonly OutcomeCount[];
 }
 
 /** Every rule with its count, and the readings that answer to none. */
 export interface ReadingsPage extends Page<"readings"> {
   readonly rules: readonly RuleRow[];
+  /** What the counts mean. */
+  readonly legend: string;
+  /** Newest first. */
+  readonly comparisons: readonly Comparison[];
   readonly unruled: readonly ReadingView[];
 }
 
@@ -37,8 +50,12 @@ export interface RulePage extends Page<"rule"> {
   readonly set?: Link;
   /** The limits with every size filled in, when they are the same for every reading. */
   readonly filled?: string;
+  readonly standing: RuleStanding;
+  readonly chart?: RunChart;
   /** Newest first. */
-  readonly readings: readonly ReadingView[];
+  readonly comparisons: readonly Comparison[];
+  /** By outcome, each newest first. */
+  readonly groups: readonly OutcomeGroup[];
   readonly row: RuleRow;
 }
 
@@ -48,7 +65,9 @@ export function readingsPage(record: RecordIndex): ReadingsPage {
   const root = rootOf(url);
   const links = linksFrom(record, root);
   const { readings, build } = record.analysis;
-  const count = (standing: ReadingStanding) => tally(readings, standing);
+  const ruled = readings.filter(({ rule }) => rule !== undefined);
+  const unruled = readings.filter(({ rule }) => rule === undefined);
+  const out = ruled.filter((each) => outcomeOf(each) === "out").length;
   return {
     kind: "readings",
     url,
@@ -59,19 +78,19 @@ export function readingsPage(record: RecordIndex): ReadingsPage {
     over: [{ text: `${build.rules.size} rules` }],
     dimension: {
       figure: String(readings.length),
-      says: `readings: ${count("within")} within, ${count("out")} out, ${count("accounted for")} out and accounted for, ${count("superseded")} superseded, ${count("no rule")} without a rule`,
+      says: `readings: ${countsText(ruled)}${unruled.length > 0 ? `, ${unruled.length} without a rule` : ""}`,
     },
     rules: [...build.rules.values()].map((rule) => ruleRow(record, links.rule(rule.id), rule)),
-    unruled: readings
-      .filter(({ reading }) => reading.rule === undefined)
-      .map((each) => readingView(record, links, each)),
+    legend: outcomeLegend,
+    comparisons: comparisons(record, links, readings).reverse(),
+    unruled: unruled.map((each) => readingView(record, links, each)),
     block: {
       title: "Readings",
       number: "readings",
       cells: [
         { label: "readings", value: String(readings.length) },
         { label: "rules", value: String(build.rules.size) },
-        { label: "out", value: String(count("out")) },
+        { label: "out", value: String(out) },
       ],
     },
     search: { filters: [["sheet", "readings"]], meta: { title: "Readings" }, sort: {} },
@@ -83,10 +102,11 @@ export function rulePage(record: RecordIndex, rule: ToleranceRule): RulePage {
   const url = record.addresses.rule(rule.id);
   const root = rootOf(url);
   const links = linksFrom(record, root);
-  const readings = (record.readingsByRule.get(rule.id) ?? [])
-    .map((each) => readingView(record, links, each))
-    .reverse();
-  const [filled, ...others] = new Set(readings.map(({ limits }) => limits));
+  const readings = record.readingsByRule.get(rule.id) ?? [];
+  const groups = outcomeGroups(readings.toReversed(), (each) => readingView(record, links, each));
+  const views = groups.flatMap((group) => group.readings);
+  const [filled, ...others] = new Set(views.map(({ limits }) => limits));
+  const chart = runChart(rule.title, readings);
   const row = ruleRow(record, links.rule(rule.id), rule);
   return {
     kind: "rule",
@@ -98,7 +118,7 @@ export function rulePage(record: RecordIndex, rule: ToleranceRule): RulePage {
     over: [placeLink(root, "readings", "readings"), { text: rule.id }],
     dimension: {
       figure: row.limits,
-      says: `${row.readings} readings: ${row.within} within, ${row.out} out, ${row.accountedFor} accounted for, ${row.superseded} superseded`,
+      says: `${readings.length} readings${readings.length > 0 ? `: ${countsText(readings)}` : ""}`,
     },
     source: row.source,
     limits: row.limits,
@@ -108,15 +128,21 @@ export function rulePage(record: RecordIndex, rule: ToleranceRule): RulePage {
       ? {}
       : { set: { text: rule.set, href: links.to(limitSetUrl(rule.set)) } }),
     ...(filled !== undefined && others.length === 0 ? { filled } : {}),
-    readings,
+    standing: ruleStanding(record, links, rule),
+    ...(chart ? { chart } : {}),
+    comparisons: comparisons(record, links, readings).reverse(),
+    groups,
     row,
     block: {
       title: rule.title,
       number: "rule",
       cells: [
         { label: "limits", value: row.limits },
-        { label: "readings", value: String(row.readings) },
-        { label: "out", value: String(row.out) },
+        { label: "readings", value: row.readings.text },
+        {
+          label: "out",
+          value: String(readings.filter((each) => outcomeOf(each) === "out").length),
+        },
       ],
     },
     search: { filters: [["sheet", "rule"]], meta: { title: rule.title }, sort: {} },
@@ -133,18 +159,23 @@ const decisions: Record<ToleranceRule["decision"], string> = {
 
 function ruleRow(record: RecordIndex, link: Link, rule: ToleranceRule): RuleRow {
   const readings = record.readingsByRule.get(rule.id) ?? [];
+  const { href } = link;
+  const text = String(readings.length);
   return {
     rule: link,
     source: authorityText(rule),
     limits: boundsText(rule),
-    readings: readings.length,
-    within: tally(readings, "within"),
-    out: tally(readings, "out"),
-    accountedFor: tally(readings, "accounted for"),
-    superseded: tally(readings, "superseded"),
+    readings: readings.length === 0 ? { text } : { text, href: `${href}#readings` },
+    counts: outcomeCounts(readings, (anchor) => `${href}#${anchor}`),
   };
 }
 
-function tally(readings: readonly JudgedReading[], standing: ReadingStanding): number {
-  return readings.filter((each) => each.standing === standing).length;
+// `6 within, 1 undecided`; what there is none of is not named.
+function countsText(readings: readonly JudgedReading[]): string {
+  const found = readings.map(outcomeOf);
+  return outcomes
+    .map((outcome) => ({ outcome, count: found.filter((each) => each === outcome).length }))
+    .filter(({ count }) => count > 0)
+    .map(({ outcome, count }) => `${count} ${outcome}`)
+    .join(", ");
 }

@@ -66,7 +66,10 @@ export interface RecordIndex extends EditedAnalysis {
   readonly sessionsByStep: ReadonlyMap<string, readonly Session[]>;
   readonly readingsByDate: ReadonlyMap<CalendarDate, readonly JudgedReading[]>;
   readonly readingsByStep: ReadonlyMap<string, readonly JudgedReading[]>;
+  /** By the rule that governs them. */
   readonly readingsByRule: ReadonlyMap<string, readonly JudgedReading[]>;
+  /** By the rule that they name, where another wins over it. */
+  readonly readingsWonOver: ReadonlyMap<string, readonly JudgedReading[]>;
   readonly readingById: ReadonlyMap<string, JudgedReading>;
   readonly curesByDate: ReadonlyMap<CalendarDate, readonly CureState[]>;
   readonly curesByStep: ReadonlyMap<string, readonly CureState[]>;
@@ -143,7 +146,8 @@ export function recordIndex(input: SiteInput): RecordIndex {
     ),
     readingsByDate: grouped(readings, ({ reading }) => reading.date),
     readingsByStep: grouped(readings, ({ reading }) => reading.step),
-    readingsByRule: grouped(readings, ({ reading }) => reading.rule),
+    readingsByRule: grouped(readings, ({ rule }) => rule?.id),
+    readingsWonOver: grouped(readings, ({ over }) => over?.id),
     readingById: new Map(readings.map((judged) => [judged.reading.id, judged])),
     curesByDate: grouped(cures, ({ cure }) => cure.date),
     curesByStep: grouped(cures, ({ cure }) => cure.step),

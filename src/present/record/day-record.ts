@@ -1,4 +1,4 @@
-import type { Analysis, JudgedReading, JudgedValue } from "../../compute/analysis.ts";
+import type { Analysis, Figure, JudgedReading, JudgedValue } from "../../compute/analysis.ts";
 import type { Amendment } from "../../model/amendment.ts";
 import type { Cure } from "../../model/cure.ts";
 import type { Day } from "../../model/day.ts";
@@ -104,6 +104,8 @@ function sessionRecord(session: Session, index: number) {
 function readingRecord(reading: Reading, { readings }: States) {
   const judged = readings.get(reading.id);
   return {
+  const own = reading.temperature?.from === "reading";
+  const at = own || judged?.rule?.table?.by === "temperature" ? reading.temperature : undefined;
     id: reading.id,
     ...given("step", reading.step),
     ...given("assembly", reading.assembly),
@@ -117,6 +119,14 @@ function readingRecord(reading: Reading, { readings }: States) {
     ...given("verdict", judged?.verdict?.kind),
     ...given("standing", judged?.standing),
     ...given("drag", reading.drag && quantityRecord(reading.drag)),
+    ...given("governedBy", judged?.over && judged.rule?.id),
+    ...given(
+      "of",
+      reading.of?.map((named) => named.reading),
+    ),
+    ...given("figure", judged?.figure && figureRecord(judged.figure)),
+    ...given("temperature", at && quantityRecord(at.quantity)),
+    ...given("temperatureFrom", at?.from),
     sizes: sizesRecord(reading.sizes),
     ...given("supersedes", reading.supersedes),
     ...given("supersededBy", judged?.supersededBy),
@@ -127,6 +137,16 @@ function readingRecord(reading: Reading, { readings }: States) {
 }
 
 function valueRecord({ value, verdict, assurance }: JudgedValue, { rule }: JudgedReading) {
+function figureRecord({ kind, of }: Figure) {
+  return {
+    kind,
+    of: of.map(({ id, values }) => ({
+      reading: id,
+      values: values.map(({ quantity }) => quantityRecord(quantity)),
+    })),
+  };
+}
+
   return {
     quantity: quantityRecord(value.quantity),
     ...(rule ? { verdict: verdict.kind } : {}),

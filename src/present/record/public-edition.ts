@@ -8,6 +8,7 @@ import type {
   HoursLine,
   InstrumentState,
   JudgedReading,
+  JudgedValue,
   LotState,
   SquawkState,
   StepState,
@@ -393,7 +394,7 @@ class Shown {
   }
 
   judged(judged: JudgedReading): JudgedReading {
-    const { supersededBy, deviation, ...rest } = judged;
+    const { supersededBy, deviation, figure, ...rest } = judged;
     return {
       ...rest,
       reading: this.reading(judged.reading),
@@ -417,6 +418,8 @@ class Shown {
   }
 
   deviation(deviation: Deviation): Deviation {
+      values: judged.values.map((value) => this.#value(value)),
+      ...(figure ? { figure: { ...figure, of: figure.of.map((each) => this.reading(each)) } } : {}),
     const { disposition, ...rest } = deviation;
     if (!disposition) return rest;
     const { by, ...decided } = disposition;
@@ -424,6 +427,13 @@ class Shown {
       return { ...rest, disposition: { ...decided, text: "decided on a private day" } };
     }
     return {
+  #value(value: JudgedValue): JudgedValue {
+    if (!value.parts) return value;
+    const { larger, smaller } = value.parts;
+    const shown = (part: typeof larger) => ({ ...part, reading: this.reading(part.reading) });
+    return { ...value, parts: { larger: shown(larger), smaller: shown(smaller) } };
+  }
+
       ...rest,
       disposition: by === undefined ? decided : { ...decided, by: this.#names.id(by) },
     };

@@ -1,7 +1,7 @@
 import { inspectionResults } from "../../model/inspection.ts";
 import { roles } from "../../model/person.ts";
 import { workKinds } from "../../model/session.ts";
-import { authorities, decisionRules } from "../../model/tolerance.ts";
+import { authorities, decisionRules, figureKinds } from "../../model/tolerance.ts";
 import { balanceSchema } from "./balance-schema.ts";
 import { recordFormat, recordSchemaFile } from "./journal-record.ts";
 import {
@@ -146,6 +146,27 @@ const rule = object("A limit and who says so.", {
   lower: optional(text("Lower limit, inclusive, as typed.")),
   upper: optional(text("Upper limit, inclusive, as typed.")),
   nominal: optional(text("Nominal value, as typed.")),
+  table: optional(
+    object("The table that the limits are columns of; between rows they run in a straight line.", {
+      by: text("What it is entered with: `temperature`, or the name of a size."),
+      rows: list(
+        "The rows as typed, going up.",
+        object("A row.", {
+          at: quantity("What the row is entered with."),
+          lower: optional(quantity("Lower limit, inclusive.")),
+          upper: optional(quantity("Upper limit, inclusive.")),
+          nominal: optional(quantity("Nominal value.")),
+        }),
+      ),
+    }),
+  ),
+  judges: optional(oneOf("What is judged in place of each value by itself.", figureKinds)),
+  over: optional(
+    object("The general rule that this one wins over.", {
+      rule: text("Id of that rule."),
+      steps: optional(list("Ids of the steps on which it wins; absent: all.", text("An id."))),
+    }),
+  ),
   sizes: { $ref: "#/$defs/sizes", description: "Sizes its limits are in terms of." },
   decision: oneOf("How uncertainty enters the decision.", decisionRules),
   addsDrag: yesOrNo("Whether a friction drag beside the reading is added to both limits."),
@@ -225,7 +246,7 @@ const reading = object("One or more values of the same thing, against the same r
   rule: optional(text("Id of the rule.")),
   instrument: optional(text("Id of the instrument.")),
   values: list(
-    "The values, in the order typed.",
+    "What is judged: the values in the order typed, or the figure that is made of them.",
     object("A value and how it compares.", {
       quantity: quantity("The value."),
       verdict: optional(oneOf("Against the limits as written; absent without a rule.", verdicts)),
@@ -252,6 +273,22 @@ const reading = object("One or more values of the same thing, against the same r
   upper: optional(quantity("Upper limit with every size filled in, inclusive.")),
   verdict: optional(oneOf("The worst of the values.", verdicts)),
   standing: optional(oneOf("What stands behind it.", standings)),
+  governedBy: optional(text("Id of the rule that wins over the one named.")),
+  of: optional(list("Ids of the readings it was said to be made of.", text("An id."))),
+  figure: optional(
+    object("How the values came about, where the rule judges a figure made of several.", {
+      kind: oneOf("What was made of them.", figureKinds),
+      of: list(
+        "The readings it is made of, each the newest that replaces the one named.",
+        object("A reading.", {
+          reading: text("Its id."),
+          values: list("Its values, in the order typed.", quantity("A value.")),
+        }),
+      ),
+    }),
+  ),
+  temperature: optional(quantity("Temperature that a rule's table is entered with.")),
+  temperatureFrom: optional(oneOf("Whose temperature that is.", ["reading", "day"])),
   drag: optional(quantity("Friction drag to be added to a torque rule's limits.")),
   sizes: { $ref: "#/$defs/sizes", description: "Sizes of its own, over those of the rule." },
   supersedes: optional(text("Id of the reading it replaces.")),

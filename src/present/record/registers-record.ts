@@ -1,7 +1,8 @@
 import type { Analysis, InstrumentState, LotState } from "../../compute/analysis.ts";
 import type { Assembly, Step } from "../../model/assembly.ts";
+import type { LimitTable } from "../../model/limit-table.ts";
 import type { Person } from "../../model/person.ts";
-import type { ToleranceRule } from "../../model/tolerance.ts";
+import type { Precedence, ToleranceRule } from "../../model/tolerance.ts";
 import {
   citationRecord,
   given,
@@ -101,12 +102,31 @@ function ruleRecord(rule: ToleranceRule) {
     ...given("lower", rule.lower?.typed),
     ...given("upper", rule.upper?.typed),
     ...given("nominal", rule.nominal?.typed),
+    ...given("table", rule.table && tableRecord(rule.table)),
+    ...given("judges", rule.judges),
+    ...given("over", rule.over && precedenceRecord(rule.over)),
     sizes: sizesRecord(rule.sizes),
     decision: rule.decision,
     addsDrag: rule.addsDrag,
     advice: [...rule.advice],
     source: placeRecord(rule.span),
   };
+}
+
+function tableRecord({ by, rows }: LimitTable) {
+  return {
+    by,
+    rows: rows.map(({ at, lower, upper, nominal }) => ({
+      at: quantityRecord(at),
+      ...given("lower", lower && quantityRecord(lower)),
+      ...given("upper", upper && quantityRecord(upper)),
+      ...given("nominal", nominal && quantityRecord(nominal)),
+    })),
+  };
+}
+
+function precedenceRecord({ rule, steps }: Precedence) {
+  return { rule, ...given("steps", steps && [...steps]) };
 }
 
 function instrumentRecord({ instrument, lapsed }: InstrumentState) {

@@ -85,7 +85,7 @@ export const readingsTable: Table<ReadingRow> = tableOf({
       key: "value_as_typed",
       heading: "Reading",
       kind: "text",
-      means: "The value as typed, with its unit.",
+      means: "The value as typed, with its unit; one that is made of others, as computed.",
       value: ({ value }) => value.value.quantity.typed,
     },
     {
@@ -106,8 +106,40 @@ export const readingsTable: Table<ReadingRow> = tableOf({
       key: "rule",
       heading: "Rule",
       kind: "text",
-      means: "Id of the rule it answers to.",
-      value: ({ judged }) => judged.reading.rule,
+      means: "Id of the rule it answers to: the one named, or the one that wins over it.",
+      value: ({ judged }) => judged.rule?.id ?? judged.reading.rule,
+    },
+    {
+      key: "wins_over",
+      heading: "Wins over",
+      kind: "text",
+      means: "Id of the general rule that the reading names, where the rule wins over it.",
+      value: ({ judged }) => judged.over?.id,
+    },
+    {
+      key: "judged_as",
+      heading: "Judged as",
+      kind: "text",
+      means:
+        "What the value is made of others as: `difference`, `range` or `run-out`; empty: as it is.",
+      value: ({ judged }) => judged.figure?.kind,
+    },
+    {
+      key: "made_of",
+      heading: "Made of",
+      kind: "text",
+      means: "The values as typed that it is made of, each with the id of its reading.",
+      value: ({ judged }) => madeOf(judged),
+    },
+    {
+      key: "temperature",
+      heading: "Temperature",
+      kind: "text",
+      means: "The temperature that the rule's table was entered with, as typed.",
+      value: ({ judged }) =>
+        judged.rule?.table?.by === "temperature"
+          ? judged.reading.temperature?.quantity.typed
+          : undefined,
     },
     {
       key: "lower",
@@ -196,6 +228,13 @@ export const readingsTable: Table<ReadingRow> = tableOf({
     ...sourceColumns<ReadingRow>(({ value }) => value.value.span),
   ],
 });
+
+function madeOf({ figure }: JudgedReading): string | undefined {
+  if (!figure) return undefined;
+  return figure.of
+    .flatMap(({ id, values }) => values.map(({ quantity }) => `${quantity.typed} (${id})`))
+    .join(", ");
+}
 
 /** A limit in the unit of a value: exact until the last step, which makes it a plain number. */
 function inUnitOf(limit: Quantity | undefined, value: Quantity): number | undefined {

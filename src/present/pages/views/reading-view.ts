@@ -1,12 +1,14 @@
 import type { JudgedReading, ReadingStanding } from "../../../compute/analysis.ts";
 import type { Assurance, Verdict } from "../../../compute/judge.ts";
+import { sizesOf } from "../../../compute/ledgers/readings.ts";
 import { authorityText, limitsText } from "../../../compute/limits-text.ts";
 import type { ToleranceRule } from "../../../model/tolerance.ts";
-import { formatSignificant } from "../../format/quantity.ts";
+import { computedText, formatSignificant } from "../../format/quantity.ts";
 import { anchorOf } from "../addresses.ts";
 import type { Links } from "../links.ts";
 import type { Link, Mention } from "../page.ts";
 import type { RecordIndex } from "../record-index.ts";
+import { type FigureView, figureView, type PrecedenceView, precedenceView } from "./figure-view.ts";
 import { type MeasurementStrip, measurementStrip } from "./measurement-strip.ts";
 
 /** One reading with all that stands behind its verdict. */
@@ -24,11 +26,16 @@ export interface ReadingView {
     /** `0.003 in over`. */
     readonly excess?: string;
   }[];
+  /** What the values are made of, where they were not measured as they stand. */
+  readonly figure?: FigureView;
+  /** The rule that governs. */
   readonly rule?: Link;
   /** Exact, and as typed: `at least 0.1875 in (2 D)`. */
   readonly limits?: string;
   /** Who says so: `limit of the manual: Builder's manual (2025), sheet 5-2`. */
   readonly source?: string;
+  /** Where the rule is used in place of a general one that the reading names. */
+  readonly precedence?: PrecedenceView;
   readonly instrument?: string;
   readonly drag?: string;
   readonly standing: ReadingStanding;
@@ -59,22 +66,32 @@ export function readingView(record: RecordIndex, links: Links, judged: JudgedRea
     reading.instrument === undefined
       ? undefined
       : record.analysis.build.instruments.get(reading.instrument);
-  const strip = rule ? measurementStrip(judged, instrument) : undefined;
+  // The spread drawn is that of one value, and a figure is made of two.
+  const strip = rule && measurementStrip(judged, judged.figure ? undefined : instrument);
   const assurance = assuranceText(judged, rule);
+  const figure = figureView(links, judged);
+  const precedence = precedenceView(links, judged);
   return {
     anchor: anchorOf("reading", reading.id),
     id: reading.id,
-    day: links.day(reading.date),
+    day: links.day(reading.date, anchorOf("reading", reading.id)),
     what: reading.what,
     ...(reading.at === undefined ? {} : { at: reading.at }),
     ...(reading.step === undefined ? {} : { step: links.step(reading.step) }),
     values: values.map(({ value, verdict }) => ({
-      text: value.quantity.typed,
+      text: judged.figure ? computedText(value.quantity) : value.quantity.typed,
       out: verdict.kind !== "within",
       ...(verdict.kind === "within" ? {} : { excess: excessText(verdict) }),
     })),
-    ...(reading.rule === undefined ? {} : { rule: links.rule(reading.rule) }),
-    ...(rule ? { limits: limitsText(judged.limits, rule), source: authorityText(rule) } : {}),
+    ...(figure ? { figure } : {}),
+    ...(rule
+      ? {
+          rule: links.rule(rule.id),
+          limits: limitsText(judged.limits, rule, sizesOf(reading)),
+          source: authorityText(rule),
+        }
+      : {}),
+    ...(precedence ? { precedence } : {}),
     ...(instrument
       ? {
           instrument: `${instrument.title}${
@@ -86,7 +103,7 @@ export function readingView(record: RecordIndex, links: Links, judged: JudgedRea
       : {}),
     ...(reading.drag ? { drag: reading.drag.typed } : {}),
     standing,
-    verdict: standings[standing],
+    verdict: rule && standing === "no rule" ? "no verdict" : standings[standing],
     ...(assurance === undefined ? {} : { assurance }),
     ...(reading.supersedes === undefined ? {} : { supersedes: links.reading(reading.supersedes) }),
     ...(judged.supersededBy === undefined

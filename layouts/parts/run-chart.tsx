@@ -1,0 +1,53 @@
+import type { RunChart as ChartView } from "../../src/present/pages/views/run-chart.ts";
+
+/** Values against one rule over the calendar. The tables below hold the same numbers. */
+export function RunChart({ of }: { of: ChartView }) {
+  const { band, spans, limits, marks, months, summary } = of;
+  return (
+    <figure class="chart runs">
+      <svg class="plot" height="220" role="img" aria-labelledby="run-title run-desc">
+        <title id="run-title">Values over time</title>
+        <desc id="run-desc">{summary} The tables of readings hold the same values.</desc>
+        {band && <rect class="band" x="0" width="100%" y={band.y} height={band.height} />}
+        {spans.map(({ x, y, height }) => (
+          <svg x={x} overflow="visible" aria-hidden="true">
+            <rect class="band" x="-5" width="10" y={y} height={height} />
+          </svg>
+        ))}
+        {limits.map(({ y, text, above }) => (
+          <>
+            <line class="limit" x1="0" x2="100%" y1={y} y2={y} />
+            <text x="100%" y={y} dy={above ? -6 : 16} text-anchor="end">
+              {text}
+            </text>
+          </>
+        ))}
+        {marks.map(({ x, y, out, replaced }) =>
+          out ? (
+            <svg x={x} y={y} overflow="visible" aria-hidden="true">
+              <path class={replaced ? "mark out replaced" : "mark out"} d="M0-6l5.5 10h-11z" />
+            </svg>
+          ) : (
+            <circle class={replaced ? "mark replaced" : "mark"} cx={x} cy={y} r="3.5" />
+          ),
+        )}
+        {months.map(({ x, label, late }) => (
+          <>
+            <line class="tick" x1={x} x2={x} y1="100%" y2="97%" />
+            {label !== undefined && (
+              <svg x={x} y="100%" overflow="visible" aria-hidden="true">
+                <text y="18" text-anchor={late ? "end" : "start"}>
+                  {label}
+                </text>
+              </svg>
+            )}
+          </>
+        ))}
+      </svg>
+      <figcaption>
+        Each value on its day{band || spans.length > 0 ? "; the shaded part is allowed" : ""}. A red
+        triangle lies outside, a hollow mark was measured again.
+      </figcaption>
+    </figure>
+  );
+}
