@@ -158,10 +158,18 @@ export function asSeenFrom(
   diagnostics: readonly Diagnostic[],
   workingFolder = process.cwd(),
 ): Diagnostic[] {
+  const seen = (file: string) => fileSeenFrom(folder, file, workingFolder);
+  // Places in notes, such as `content/lots.yaml:2`.
+  const place = new RegExp(`(?<![\\w./-])${escaped(folder.name)}/[^\\s:\`]+(?=:\\d)`, "g");
   return diagnostics.map((each) => ({
     ...each,
-    span: { ...each.span, file: fileSeenFrom(folder, each.span.file, workingFolder) },
+    span: { ...each.span, file: seen(each.span.file) },
+    notes: each.notes.map((note) => note.replace(place, seen)),
   }));
+}
+
+function escaped(text: string): string {
+  return text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 }
 
 /** A file as in `Span.file`, as it can be opened from the working folder. */
