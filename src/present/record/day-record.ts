@@ -103,9 +103,9 @@ function sessionRecord(session: Session, index: number) {
 
 function readingRecord(reading: Reading, { readings }: States) {
   const judged = readings.get(reading.id);
-  return {
   const own = reading.temperature?.from === "reading";
   const at = own || judged?.rule?.table?.by === "temperature" ? reading.temperature : undefined;
+  return {
     id: reading.id,
     ...given("step", reading.step),
     ...given("assembly", reading.assembly),
@@ -118,7 +118,6 @@ function readingRecord(reading: Reading, { readings }: States) {
     ...given("upper", judged?.limits.upper && quantityRecord(judged.limits.upper)),
     ...given("verdict", judged?.verdict?.kind),
     ...given("standing", judged?.standing),
-    ...given("drag", reading.drag && quantityRecord(reading.drag)),
     ...given("governedBy", judged?.over && judged.rule?.id),
     ...given(
       "of",
@@ -127,6 +126,7 @@ function readingRecord(reading: Reading, { readings }: States) {
     ...given("figure", judged?.figure && figureRecord(judged.figure)),
     ...given("temperature", at && quantityRecord(at.quantity)),
     ...given("temperatureFrom", at?.from),
+    ...given("drag", reading.drag && quantityRecord(reading.drag)),
     sizes: sizesRecord(reading.sizes),
     ...given("supersedes", reading.supersedes),
     ...given("supersededBy", judged?.supersededBy),
@@ -136,7 +136,6 @@ function readingRecord(reading: Reading, { readings }: States) {
   };
 }
 
-function valueRecord({ value, verdict, assurance }: JudgedValue, { rule }: JudgedReading) {
 function figureRecord({ kind, of }: Figure) {
   return {
     kind,
@@ -147,6 +146,7 @@ function figureRecord({ kind, of }: Figure) {
   };
 }
 
+function valueRecord({ value, verdict, assurance }: JudgedValue, { rule }: JudgedReading) {
   return {
     quantity: quantityRecord(value.quantity),
     ...(rule ? { verdict: verdict.kind } : {}),

@@ -398,11 +398,20 @@ class Shown {
     return {
       ...rest,
       reading: this.reading(judged.reading),
+      values: judged.values.map((value) => this.#value(value)),
+      ...(figure ? { figure: { ...figure, of: figure.of.map((each) => this.reading(each)) } } : {}),
       ...(supersededBy !== undefined && !this.#privateIds.has(supersededBy)
         ? { supersededBy }
         : {}),
       ...(deviation && this.isPublic(deviation) ? { deviation: this.deviation(deviation) } : {}),
     };
+  }
+
+  #value(value: JudgedValue): JudgedValue {
+    if (!value.parts) return value;
+    const { larger, smaller } = value.parts;
+    const shown = (part: typeof larger) => ({ ...part, reading: this.reading(part.reading) });
+    return { ...value, parts: { larger: shown(larger), smaller: shown(smaller) } };
   }
 
   cure(cure: Cure): Cure {
@@ -418,8 +427,6 @@ class Shown {
   }
 
   deviation(deviation: Deviation): Deviation {
-      values: judged.values.map((value) => this.#value(value)),
-      ...(figure ? { figure: { ...figure, of: figure.of.map((each) => this.reading(each)) } } : {}),
     const { disposition, ...rest } = deviation;
     if (!disposition) return rest;
     const { by, ...decided } = disposition;
@@ -427,13 +434,6 @@ class Shown {
       return { ...rest, disposition: { ...decided, text: "decided on a private day" } };
     }
     return {
-  #value(value: JudgedValue): JudgedValue {
-    if (!value.parts) return value;
-    const { larger, smaller } = value.parts;
-    const shown = (part: typeof larger) => ({ ...part, reading: this.reading(part.reading) });
-    return { ...value, parts: { larger: shown(larger), smaller: shown(smaller) } };
-  }
-
       ...rest,
       disposition: by === undefined ? decided : { ...decided, by: this.#names.id(by) },
     };
