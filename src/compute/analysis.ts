@@ -14,6 +14,7 @@ import type { Squawk } from "../model/squawk.ts";
 import type { FigureKind, Limits, ToleranceRule } from "../model/tolerance.ts";
 import type { FigureValue } from "./figure.ts";
 import type { Assurance, Verdict } from "./judge.ts";
+import type { LaidOut } from "./laid-out.ts";
 import type { BalanceLedger } from "./ledgers/balance.ts";
 import type { LimitsFault } from "./limits.ts";
 
@@ -182,6 +183,8 @@ export interface Analysis {
   readonly squawks: readonly SquawkState[];
   readonly deviations: readonly DeviationState[];
   readonly steps: ReadonlyMap<string, StepState>;
+  /** Oldest first. */
+  readonly layouts: readonly LaidOut[];
   readonly lots: readonly LotState[];
   readonly instruments: readonly InstrumentState[];
   /** Weight and balance; absent when the journal keeps no register of it. */

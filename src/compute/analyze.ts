@@ -11,6 +11,7 @@ import { deviationsLedger } from "./ledgers/deviations.ts";
 import { holdsLedger } from "./ledgers/holds.ts";
 import { hoursLedger } from "./ledgers/hours.ts";
 import { instrumentsLedger } from "./ledgers/instruments.ts";
+import { layoutsLedger } from "./ledgers/layouts.ts";
 import { lotsLedger } from "./ledgers/lots.ts";
 import { readingsLedger } from "./ledgers/readings.ts";
 import { squawksLedger } from "./ledgers/squawks.ts";
@@ -41,6 +42,7 @@ export function analyze(build: Build, asOf: AsOf): Analysis {
     squawks: squawksLedger(ordered),
     deviations: deviationsLedger(ordered),
     steps: stepsLedger(ordered),
+    layouts: layoutsLedger(ordered),
     lots: lotsLedger(ordered, asOf),
     instruments: instrumentsLedger(ordered, asOf),
     ...(ordered.balance ? { balance: balanceLedger(ordered.balance) } : {}),

@@ -6,6 +6,7 @@ import type { Deviation } from "./deviation.ts";
 import type { Hold, Release } from "./hold.ts";
 import type { Inspection } from "./inspection.ts";
 import type { Instrument } from "./instrument.ts";
+import type { Layout } from "./layout.ts";
 import type { Lot } from "./lot.ts";
 import type { Reading } from "./measurement.ts";
 import type { Person } from "./person.ts";
@@ -56,6 +57,7 @@ export const curesOf = (build: Build): Cure[] => build.days.flatMap((day) => day
 export const holdsOf = (build: Build): Hold[] => build.days.flatMap((day) => day.holds);
 export const releasesOf = (build: Build): Release[] => build.days.flatMap((day) => day.releases);
 export const squawksOf = (build: Build): Squawk[] => build.days.flatMap((day) => day.squawks);
+export const layoutsOf = (build: Build): Layout[] => build.days.flatMap((day) => day.layouts);
 export const photosOf = (build: Build): Photo[] => build.days.flatMap((day) => day.photos);
 export const deviationsOf = (build: Build): Deviation[] =>
   build.days.flatMap((day) => day.deviations);

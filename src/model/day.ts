@@ -5,6 +5,7 @@ import type { Deviation } from "./deviation.ts";
 import type { Span } from "./diagnostic.ts";
 import type { Hold, Release } from "./hold.ts";
 import type { Inspection } from "./inspection.ts";
+import type { Layout } from "./layout.ts";
 import type { Reading } from "./measurement.ts";
 import type { Photo } from "./photo.ts";
 import type { Quantity } from "./quantity.ts";
@@ -29,6 +30,8 @@ export interface Day {
   readonly writtenSpan?: Span;
   /** Days between the day and its writing down; 0 when not said. */
   readonly late: number;
+  /** The file that its hours were imported from, when they were not typed. */
+  readonly imported?: string;
   readonly title: string;
   readonly place: string;
   readonly conditions: { readonly temperature?: Quantity; readonly humidity?: Quantity };
@@ -41,6 +44,8 @@ export interface Day {
   readonly squawks: readonly Squawk[];
   readonly inspections: readonly Inspection[];
   readonly photos: readonly Photo[];
+  /** Rows and cut-outs to be marked out: the blocks called `layout` in the prose, in order. */
+  readonly layouts: readonly Layout[];
   /** Corrections to earlier days that this entry carries; the values they give are in force. */
   readonly amendments: readonly Amendment[];
   readonly next: readonly string[];

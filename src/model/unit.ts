@@ -67,6 +67,12 @@ const rows: Readonly<Record<Dimension, readonly Row[]>> = {
     ["ft", foot, nist("foot (ft) to metre, 3.048 E-01 exact"), "foot  feet  ft.  '  ′  ’"],
     ["yd", foot.mul(3), nist("yard (yd) to metre, 9.144 E-01 exact"), "yard  yards"],
     ["mil", inch.div(1000), nist("mil (0.001 in) to metre, 2.54 E-05 exact"), "mils  thou"],
+    [
+      "µin",
+      inch.div(1_000_000),
+      nist("microinch to metre, 2.54 E-08 exact"),
+      "μin  uin  microinch  microinches",
+    ],
   ],
   // Base unit square metre.
   area: [

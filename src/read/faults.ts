@@ -32,6 +32,7 @@ export const readerFaults = [
   "unknown-rule-set",
   "rule-does-not-win",
   "unmatched-readings",
+  "not-a-layout",
   "duplicate-id",
   "duplicate-day",
   "date-differs-from-file-name",
@@ -41,6 +42,8 @@ export const readerFaults = [
   "empty-day",
   "amendment-does-not-match",
   "identity-differs",
+  "not-csv",
+  "duplicate-row",
   ...sealFaults,
 ] as const;
 export type ReaderFault = (typeof readerFaults)[number];

@@ -8,6 +8,8 @@ export interface FrontMatter {
   readonly tree: MapNode;
   /** The Markdown below, as typed. */
   readonly prose: string;
+  /** The same as a place in the file. */
+  readonly proseStart: number;
 }
 
 /**
@@ -37,7 +39,8 @@ export function frontMatter(source: SourceFile, faults: Faults): FrontMatter | u
     const line = text.slice(at, end).trimEnd();
     if (line === "---") {
       const tree = yamlTree({ source, start, end: at }, faults);
-      return tree && { tree, prose: text.slice(end + 1) };
+      const proseStart = Math.min(end + 1, text.length);
+      return tree && { tree, prose: text.slice(proseStart), proseStart };
     }
     at = end + 1;
   }

@@ -53,6 +53,11 @@ export function joinDays(days: readonly ReadDay[], registers: Registers, faults:
       for (const part of reading.of ?? [])
         named(part.reading, part.span, "reading", readings, day.date, faults);
     }
+    for (const { deviation, deviationSpan } of day.layouts) {
+      if (deviation && deviationSpan && !deviations.has(deviation)) {
+        addUnknown(deviation, deviationSpan, "deviation", deviations.keys(), faults);
+      }
+    }
     for (const release of day.releases) {
       if (release.hold) named(release.hold, release.span, "hold", holds, day.date, faults);
       else if (!release.step) {

@@ -13,6 +13,7 @@ import { linkWords, PhotoFolder } from "./photo-folder.ts";
 import { notPortable } from "./portable-name.ts";
 import { readBalance } from "./read-balance.ts";
 import { readDay } from "./read-day.ts";
+import type { ProseStretch } from "./read-layouts.ts";
 import { readProject, readRegisters } from "./registers.ts";
 import { findAfterSeal, type PhotographReading, readSeals } from "./seals.ts";
 import { SourceFile } from "./source-file.ts";
@@ -125,6 +126,7 @@ interface Context {
 
 interface Entry extends DatedTree {
   readonly prose: string;
+  readonly proseStretch: ProseStretch;
   readonly file: string;
 }
 
@@ -170,7 +172,8 @@ function readDays(
       });
     }
     const carried = amendments.filter((amendment) => amendment.date === entry.date);
-    const dayFile = { typed, prose: entry.prose, file: entry.file, amendments: carried };
+    const { prose, proseStretch, file } = entry;
+    const dayFile = { typed, prose, proseStretch, file, amendments: carried };
     const result = readDay(dayFile, { ...context, photos }, faults);
     if (typed.draft) omissions.push({ file: entry.file, why: "a draft (`draft: true`)" });
     else read.push(result);
@@ -222,7 +225,9 @@ function readEntries(
     }
     seen.set(date, file);
     const parts = frontMatter(source, faults);
-    if (parts) entries.push({ date, ...parts, file });
+    if (!parts) continue;
+    const { tree, prose, proseStart } = parts;
+    entries.push({ date, tree, prose, proseStretch: { source, start: proseStart }, file });
   }
   return entries;
 }

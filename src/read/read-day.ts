@@ -14,6 +14,7 @@ import type { ClockNode } from "./clock-syntax.ts";
 import type { TypedDay } from "./day-schema.ts";
 import type { Faults } from "./faults.ts";
 import type { PhotoFolder } from "./photo-folder.ts";
+import { type ProseStretch, readLayouts } from "./read-layouts.ts";
 import { readReadings } from "./read-readings.ts";
 import { given } from "./shape.ts";
 import type { ZoneClock } from "./zone-clock.ts";
@@ -36,6 +37,8 @@ export interface LaterWords {
 export interface DayFile {
   readonly typed: TypedDay;
   readonly prose: string;
+  /** Where the prose stands. */
+  readonly proseStretch: ProseStretch;
   readonly file: string;
   readonly amendments: readonly Amendment[];
 }
@@ -45,7 +48,7 @@ export interface DayFile {
  * @returns The day, and what it says of earlier days.
  */
 export function readDay(
-  { typed, prose, file, amendments }: DayFile,
+  { typed, prose, proseStretch, file, amendments }: DayFile,
   context: DayContext,
   faults: Faults,
 ): { day: Day; later: LaterWords } {
@@ -65,6 +68,7 @@ export function readDay(
     date,
     ...given({ written, writtenSpan: typed.written?.clock.node.span }),
     late: written ? Math.max(0, daysBetween(date, written.local.slice(0, 10))) : 0,
+    ...given({ imported: typed.imported?.text }),
     title: typed.title?.text ?? "",
     place: typed.place?.text ?? project.place,
     conditions: given({
@@ -105,6 +109,7 @@ export function readDay(
       };
     }),
     photos: (typed.photos ?? []).map((photo) => readPhoto(photo, date, context, faults)),
+    layouts: readLayouts(proseStretch, date, context, faults),
     amendments,
     next: typed.next?.map(({ text }) => text) ?? [],
     assertions: (typed.assert ?? []).map(({ of, minutes, node }) => ({

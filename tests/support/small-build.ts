@@ -97,6 +97,7 @@ export function day(overrides: Partial<Day> = {}): Day {
     squawks: [],
     inspections: [],
     photos: [],
+    layouts: [],
     amendments: [],
     next: [],
     assertions: [],

@@ -6,6 +6,7 @@ import { holdOnClosedStep } from "./hold-on-closed-step.ts";
 import { impossibleOrder } from "./impossible-order.ts";
 import { inspectionMissingBeforeClosing } from "./inspection-missing-before-closing.ts";
 import { lapsedCalibration } from "./lapsed-calibration.ts";
+import { layoutBreaksRule } from "./layout-breaks-rule.ts";
 import { limitsNotKnown } from "./limits-not-known.ts";
 import { loadingOutsideEnvelope } from "./loading-outside-envelope.ts";
 import { moreThanADay } from "./more-than-a-day.ts";
@@ -14,6 +15,7 @@ import { outsideTheTable } from "./outside-the-table.ts";
 import { overlappingSessions } from "./overlapping-sessions.ts";
 import { readingNotProven } from "./reading-not-proven.ts";
 import { readingOutOfLimits } from "./reading-out-of-limits.ts";
+import { rowDoesNotFit } from "./row-does-not-fit.ts";
 import { sealedTotalDiffers } from "./sealed-total-differs.ts";
 import { stageGoingBack } from "./stage-going-back.ts";
 import { totalDiffers } from "./total-differs.ts";
@@ -34,6 +36,8 @@ export const checks = {
   "reading-out-of-limits": readingOutOfLimits,
   "reading-not-proven": readingNotProven,
   "outside-the-table": outsideTheTable,
+  "row-does-not-fit": rowDoesNotFit,
+  "layout-breaks-rule": layoutBreaksRule,
   "lapsed-calibration": lapsedCalibration,
   "expired-lot": expiredLot,
   "work-before-cure": workBeforeCure,

@@ -20,6 +20,7 @@ import { identityDiffers } from "./identity-differs.ts";
 import { impossibleOrder } from "./impossible-order.ts";
 import { inspectionMissingBeforeClosing } from "./inspection-missing-before-closing.ts";
 import { lapsedCalibration } from "./lapsed-calibration.ts";
+import { layoutBreaksRule } from "./layout-breaks-rule.ts";
 import { limitsNotKnown } from "./limits-not-known.ts";
 import { loadingOutsideEnvelope } from "./loading-outside-envelope.ts";
 import { missingFile } from "./missing-file.ts";
@@ -30,6 +31,7 @@ import { nameNotPortable } from "./name-not-portable.ts";
 import { notAChoice } from "./not-a-choice.ts";
 import { notADate } from "./not-a-date.ts";
 import { notADuration } from "./not-a-duration.ts";
+import { notALayout } from "./not-a-layout.ts";
 import { notANumber } from "./not-a-number.ts";
 import { notAQuantity } from "./not-a-quantity.ts";
 import { notASeal } from "./not-a-seal.ts";
@@ -45,6 +47,7 @@ import { overlappingSessions } from "./overlapping-sessions.ts";
 import { pathLeavesJournal } from "./path-leaves-journal.ts";
 import { readingNotProven } from "./reading-not-proven.ts";
 import { readingOutOfLimits } from "./reading-out-of-limits.ts";
+import { rowDoesNotFit } from "./row-does-not-fit.ts";
 import { ruleDoesNotWin } from "./rule-does-not-win.ts";
 import { sealChainBroken } from "./seal-chain-broken.ts";
 import { sealedEntryDiffers } from "./sealed-entry-differs.ts";
@@ -99,6 +102,7 @@ export const allExplanations: readonly Explanation[] = [
   unknownRuleSet,
   ruleDoesNotWin,
   unmatchedReadings,
+  notALayout,
   duplicateId,
   duplicateDay,
   dateDiffersFromFileName,
@@ -125,6 +129,8 @@ export const allExplanations: readonly Explanation[] = [
   readingOutOfLimits,
   readingNotProven,
   outsideTheTable,
+  rowDoesNotFit,
+  layoutBreaksRule,
   lapsedCalibration,
   expiredLot,
   workBeforeCure,

@@ -13,6 +13,7 @@ import type {
   SquawkState,
   StepState,
 } from "../../compute/analysis.ts";
+import type { LaidOut } from "../../compute/laid-out.ts";
 import { balanceLedger } from "../../compute/ledgers/balance.ts";
 import type { Amendment } from "../../model/amendment.ts";
 import type { Balance } from "../../model/balance.ts";
@@ -21,6 +22,7 @@ import type { Day } from "../../model/day.ts";
 import type { Deviation } from "../../model/deviation.ts";
 import type { Diagnostic, Span } from "../../model/diagnostic.ts";
 import type { Inspection } from "../../model/inspection.ts";
+import type { Layout } from "../../model/layout.ts";
 import type { Reading } from "../../model/measurement.ts";
 import type { Person } from "../../model/person.ts";
 import type { Photo } from "../../model/photo.ts";
@@ -96,6 +98,9 @@ export function publicEdition(
         }),
       ),
     steps: new Map([...analysis.steps].map(([id, state]) => [id, shown.step(state)])),
+    layouts: analysis.layouts
+      .filter(({ layout }) => shown.isPublicDay(layout.date))
+      .map((laidOut) => shown.laidOut(laidOut)),
     lots: analysis.lots.filter(({ lot }) => !lot.private).map((state): LotState => ({ ...state })),
     instruments: analysis.instruments.map(
       (state): InstrumentState => ({
@@ -324,6 +329,7 @@ class Shown {
           .map((deviation) => this.deviation(deviation)),
         squawks: day.squawks.map((squawk) => this.squawk(squawk)),
         inspections: day.inspections.map((inspection) => this.inspection(inspection)),
+        layouts: day.layouts.map((layout) => this.layout(layout)),
         photos: day.photos
           .filter((photo) => this.isPublic(photo))
           .map(
@@ -348,10 +354,24 @@ class Shown {
       squawks: [],
       inspections: [],
       photos: [],
+      layouts: [],
       amendments,
       next: [],
       assertions: [],
       prose: "",
+    };
+  }
+
+  layout(layout: Layout): Layout {
+    const { deviation, deviationSpan, ...rest } = layout;
+    return deviation !== undefined && this.#privateIds.has(deviation) ? rest : layout;
+  }
+
+  laidOut({ deviation, ...rest }: LaidOut): LaidOut {
+    return {
+      ...rest,
+      layout: this.layout(rest.layout),
+      ...(deviation && this.isPublic(deviation) ? { deviation: this.deviation(deviation) } : {}),
     };
   }
 
