@@ -19,6 +19,8 @@ basis: amateur-built
 zone: America/Denver
 begun: 2025-09-06
 summary: An example.
+drawings:
+  - { id: HS-03, title: Stabilizer front spar, revision: C }
 `,
     },
   ],
