@@ -22,6 +22,12 @@ export const { data, render } = template("day", ({ page, shell }) => {
       {page.late !== undefined && (
         <p class="notice wants">Late entry: written down {page.late} after the day.</p>
       )}
+      {page.imported !== undefined && (
+        <p class="notice wants">
+          Imported from <code>{page.imported}</code>, an older log: entered later, not typed in the
+          evening.
+        </p>
+      )}
       {page.findings.length > 0 && (
         <p class="notice">
           <Flag text={`${page.findings.length}`} />

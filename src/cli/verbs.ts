@@ -15,6 +15,7 @@ const verbs: Readonly<Record<string, Loader>> = {
   evening: async (terminal) => (await import("./evening.ts")).eveningCommand(terminal),
   reckon: async (terminal) => (await import("./reckon.ts")).reckonCommand(terminal),
   seal: async (terminal, version) => (await import("./seal.ts")).sealCommand(terminal, version),
+  inbox: async (terminal) => (await import("./inbox.ts")).inboxCommand(terminal),
 };
 
 /** The command of a verb; all of them when the verb is not known, for help and suggestions. */

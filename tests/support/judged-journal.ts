@@ -1,15 +1,18 @@
 // Journals on disk: the shared registers in `journal/`, with a test's own files laid over them.
 
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { analyze } from "../../src/compute/analyze.ts";
-import { photosOf } from "../../src/model/build.ts";
+import { type Build, photosOf } from "../../src/model/build.ts";
 import type { CalendarDate } from "../../src/model/calendar.ts";
 import { byPlace, type Diagnostic } from "../../src/model/diagnostic.ts";
-import { journalFolder } from "../../src/read/files.ts";
+import { Faults } from "../../src/read/faults.ts";
+import { journalFolder, readText } from "../../src/read/files.ts";
+import { readInbox } from "../../src/read/inbox-rows.ts";
 import { readBuild } from "../../src/read/read-build.ts";
+import { SourceFile } from "../../src/read/source-file.ts";
 import { preparePictures } from "../../src/write/photos/prepare-pictures.ts";
 
 const shared = fileURLToPath(new URL("./journal", import.meta.url));
@@ -48,6 +51,7 @@ export async function foundInJournal({
     const { build, zone, diagnostics } = readBuild(opened);
     if (!build || !zone) return [...diagnostics];
     const judged = analyze(build, zone.asOf(judgedOn)).diagnostics;
+    const inbox = inboxFaults(journal, build);
     const photos = photosOf(build);
     const pictures =
       photos.length === 0 || diagnostics.length > 0
@@ -60,8 +64,19 @@ export async function foundInJournal({
               outputFolder: join(above, "site"),
             })
           ).diagnostics;
-    return [...diagnostics, ...judged, ...pictures].sort(byPlace);
+    return [...diagnostics, ...judged, ...inbox, ...pictures].sort(byPlace);
   } finally {
     rmSync(above, { recursive: true });
   }
+}
+
+// What is wrong with an older log that lies in `inbox`, when there is one.
+function inboxFaults(journal: string, build: Build): readonly Diagnostic[] {
+  const faults = new Faults();
+  const [table, mapping] = ["hours.csv", "mapping.yaml"].map((name) => {
+    const file = join(journal, "inbox", name);
+    return existsSync(file) ? new SourceFile(`content/inbox/${name}`, readText(file)) : undefined;
+  });
+  if (table && mapping) readInbox({ table, mapping }, build, faults);
+  return faults.found;
 }

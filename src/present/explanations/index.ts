@@ -7,6 +7,7 @@ import { deviationWithoutDisposition } from "./deviation-without-disposition.ts"
 import { duplicateDay } from "./duplicate-day.ts";
 import { duplicateId } from "./duplicate-id.ts";
 import { duplicateKey } from "./duplicate-key.ts";
+import { duplicateRow } from "./duplicate-row.ts";
 import { emptyDay } from "./empty-day.ts";
 import { entryAfterSeal } from "./entry-after-seal.ts";
 import { expiredLot } from "./expired-lot.ts";
@@ -40,6 +41,7 @@ import { notATime } from "./not-a-time.ts";
 import { notAZone } from "./not-a-zone.ts";
 import { notAnExpression } from "./not-an-expression.ts";
 import { notAnId } from "./not-an-id.ts";
+import { notCsv } from "./not-csv.ts";
 import { notYaml } from "./not-yaml.ts";
 import { openSquawkOnClosedStep } from "./open-squawk-on-closed-step.ts";
 import { outsideTheTable } from "./outside-the-table.ts";
@@ -112,6 +114,8 @@ export const allExplanations: readonly Explanation[] = [
   emptyDay,
   amendmentDoesNotMatch,
   identityDiffers,
+  notCsv,
+  duplicateRow,
   notASeal,
   sealChainBroken,
   sealedEntryDiffers,

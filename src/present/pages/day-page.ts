@@ -61,6 +61,8 @@ export interface DayPage extends Page<"day"> {
   readonly updated: string;
   /** How many days after the day it was written down; absent when the same day. */
   readonly late?: string;
+  /** The file that its hours were imported from, when they were not typed. */
+  readonly imported?: string;
   /** Corrections made later to this sheet. */
   readonly corrected: readonly AmendmentView[];
   readonly findings: readonly FindingView[];
@@ -135,6 +137,7 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
     ],
     dimension: dayDimension(shown, booked.build, booked.apart),
     ...(day.late > 0 ? { late: daysText(day.late) } : {}),
+    ...(day.imported === undefined ? {} : { imported: day.imported }),
     corrected: (record.amendmentsByDay.get(date) ?? []).map((each) => ({
       ...amended(each),
       day: links.day(each.date),

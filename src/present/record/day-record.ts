@@ -49,6 +49,7 @@ function dayRecord(day: Day, states: States) {
     date: day.date,
     ...given("written", day.written && momentRecord(day.written)),
     late: day.late,
+    ...given("imported", day.imported),
     private: day.private,
     title: day.title,
     place: day.place,

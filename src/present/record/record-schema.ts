@@ -302,6 +302,7 @@ const day = object("One dated entry.", {
   date: date("The day."),
   written: optional(moment("When it was written down, if said.")),
   late: whole("Days between the day and its writing down; 0 when not said.", 0),
+  imported: optional(text("File that its hours were imported from, when they were not typed.")),
   private: yesOrNo("Whether the public edition shows its hours alone."),
   title: text("Title; empty on a private day of the public edition."),
   place: text("Place code; empty on a private day of the public edition."),

@@ -199,6 +199,13 @@ export const hoursTable: Table<HoursRow> = tableOf({
       value: ({ day }) => day?.late ?? 0,
     },
     {
+      key: "imported",
+      heading: "Imported",
+      kind: "text",
+      means: "File that the hours were imported from, when they were not typed.",
+      value: ({ day }) => day?.imported,
+    },
+    {
       key: "amended",
       heading: "Amended",
       kind: "text",

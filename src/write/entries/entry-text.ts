@@ -14,6 +14,7 @@ export interface NewSession {
   readonly hours?: string;
   readonly kind: WorkKind;
   readonly stage?: string;
+  readonly note?: string;
 }
 
 /** An entry to be written down. */
@@ -21,6 +22,8 @@ export interface NewEntry {
   readonly date: CalendarDate;
   /** `YYYY-MM-DD HH:MM`. */
   readonly written?: string;
+  /** The file that the sessions come from, when nobody typed them. */
+  readonly imported?: string;
   readonly title?: string;
   readonly sessions: readonly NewSession[];
   readonly next: readonly string[];
@@ -33,9 +36,9 @@ export interface NewEntry {
  * without blank lines before and behind it.
  */
 export function entryText(entry: NewEntry): string {
-  const { date, written, title, prose, sessions, next } = entry;
+  const { date, written, imported, title, prose, sessions, next } = entry;
   const document = new Document({}, { version: "1.2" });
-  for (const [key, value] of Object.entries({ date, written, title })) {
+  for (const [key, value] of Object.entries({ date, written, imported, title })) {
     if (value !== undefined) document.set(key, document.createNode(value));
   }
   if (sessions.length > 0) {

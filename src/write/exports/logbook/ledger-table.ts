@@ -66,7 +66,7 @@ function ledgerRow(row: HoursRow): PaperRow {
   };
 }
 
-/** What must not be missed: that the entry is late, and what was amended. */
+/** What must not be missed: that the entry is late or imported, and what was amended. */
 function remarks({ day, amendments }: HoursRow): string[] {
   const late = day?.late ?? 0;
   const written = day?.written ? `${day.written.local.slice(0, 10)}, ` : "";
@@ -74,6 +74,7 @@ function remarks({ day, amendments }: HoursRow): string[] {
     ...(late > 0
       ? [`LATE ENTRY: written ${written}${late} ${late === 1 ? "day" : "days"} after`]
       : []),
+    ...(day?.imported === undefined ? [] : [`IMPORTED from ${day.imported}`]),
     ...amendments.map((amendment) => `AMENDED: ${amendmentText(amendment)}`),
   ];
 }
