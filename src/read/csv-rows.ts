@@ -89,6 +89,7 @@ function recordsOf(
       delimiter: separator,
       raw: true,
       info: true,
+      record_delimiter: ["\r\n", "\n"],
       relax_column_count: true,
       skip_empty_lines: true,
     }) as unknown as RawRecord[];
