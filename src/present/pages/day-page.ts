@@ -21,6 +21,7 @@ import type { Dimension, Link, Mention, Page } from "./page.ts";
 import type { RecordIndex } from "./record-index.ts";
 import { type CureView, cureView } from "./views/cure-view.ts";
 import { type DayStrip, dayStrip } from "./views/day-strip.ts";
+import { dayTitle } from "./views/day-title.ts";
 import { type DeviationView, deviationView } from "./views/deviation-view.ts";
 import { type FindingView, findingView } from "./views/finding-view.ts";
 import { type HoldView, holdView } from "./views/hold-view.ts";
@@ -113,6 +114,7 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
   const number = `sheet ${sheet} of ${record.sheetOf.size}`;
   const image = photos.find(({ picture }) => picture !== undefined)?.picture;
   const summary = excerpt(day.prose, 160);
+  const title = dayTitle(day, record.analysis.build.assemblies);
   const isLast = next === undefined || monthOf(next.date) !== monthOf(date);
   const seal = isLast ? sealMention(record, root, monthOf(date)) : undefined;
 
@@ -124,7 +126,7 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
     published: publishedAt(day),
     updated: updatedAt(record, day),
     part: "days",
-    title: day.title,
+    title,
     description: summary || `${dateText(date)}: ${hoursText(booked.build)} hours of work.`,
     over: [
       { text: dateWithWeekday(date) },
@@ -187,7 +189,7 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
     next: day.next,
     ...(seal ? { seal } : {}),
     block: {
-      title: day.title,
+      title,
       number,
       cells: [
         { label: "day", value: dateText(date) },
@@ -218,7 +220,7 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
         ]),
       ],
       meta: {
-        title: day.title,
+        title,
         date: dateText(date),
         ...(image ? { image: image.src.slice(root.length), imageAlt: image.alt } : {}),
       },
@@ -252,8 +254,11 @@ function publishedAt({ date, written, sessions }: Day): string {
 
 function updatedAt(record: RecordIndex, day: Day): string {
   const amendments = record.amendmentsByDay.get(day.date) ?? [];
-  const last = amendments.reduce((latest, { date }) => (date > latest ? date : latest), "");
-  const carrier = record.dayByDate.get(last);
+  const last = amendments
+    .map(({ date }) => date)
+    .sort()
+    .at(-1);
+  const carrier = last === undefined ? undefined : record.dayByDate.get(last);
   return carrier ? publishedAt(carrier) : publishedAt(day);
 }
 

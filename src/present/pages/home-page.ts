@@ -6,6 +6,7 @@ import { linksFrom, placeLink } from "./links.ts";
 import type { Link, Mention, Page } from "./page.ts";
 import type { RecordIndex } from "./record-index.ts";
 import { type AssemblyRow, assemblyRow } from "./views/assembly-row.ts";
+import { dayTitle } from "./views/day-title.ts";
 import { type MonthRuler, monthRulers } from "./views/month-ruler.ts";
 import { type PhotoView, photoView } from "./views/photo-view.ts";
 import { type TimelineRow, timelineRows } from "./views/timeline-row.ts";
@@ -73,7 +74,7 @@ export function homePage(record: RecordIndex): HomePage {
       ? {
           latest: {
             day: { text: dateText(last.date), href: links.to(addresses.day(last.date)) },
-            title: last.title,
+            title: dayTitle(last, build.assemblies),
             excerpt: excerpt(last.prose, 320),
             hours: hoursText(hours.byDate.get(last.date)?.build ?? 0),
             ...(photo ? { photo: photoView(record, links, photo, 1) } : {}),

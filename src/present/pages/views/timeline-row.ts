@@ -5,6 +5,7 @@ import { hoursText } from "../../format/hours.ts";
 import { excerpt } from "../../markdown/render-prose.ts";
 import type { Links } from "../links.ts";
 import type { RecordIndex } from "../record-index.ts";
+import { dayTitle } from "./day-title.ts";
 import { type Percent, percent } from "./measurement-strip.ts";
 import { type ThumbnailView, thumbnailView } from "./photo-view.ts";
 
@@ -75,7 +76,7 @@ function dayRow(record: RecordIndex, links: Links, day: Day): Omit<DayRow, "labe
   return {
     kind: "day",
     date,
-    title: shown ? day.title : "Kept private: the hours alone",
+    title: shown ? dayTitle(day, build.assemblies) : "Kept private: the hours alone",
     ...(shown ? { href: links.to(record.addresses.day(date)) } : {}),
     ...(day.prose.trim() === "" ? {} : { excerpt: excerpt(day.prose, 150) }),
     hours: hoursText(hours.build),
