@@ -29,7 +29,7 @@ export interface RecordPage extends Page<"record"> {
 
 /** One seal in the list of all. */
 export interface SealRow {
-  readonly month: Link;
+  readonly month: Mention;
   /** The whole digest in pieces of sixteen digits; the first twelve digits are the short seal. */
   readonly digest: readonly string[];
   /** `10 days, 17 photographs`. */
@@ -108,7 +108,10 @@ function sealRow(record: RecordIndex, links: Links, seal: Seal): SealRow {
   const now = record.analysis.hours.byMonth.get(seal.month)?.build ?? 0;
   const { month, digest, entries, photos, inMonth, toDate } = seal;
   return {
-    month: { text: monthText(month), href: links.to(record.addresses.month(month)) },
+    // A month may be sealed without an entry, and then has no page.
+    month: record.daysByMonth.has(month)
+      ? { text: monthText(month), href: links.to(record.addresses.month(month)) }
+      : { text: monthText(month) },
     digest: digest.match(/.{16}/g) ?? [digest],
     names: [
       daysText(entries.length),

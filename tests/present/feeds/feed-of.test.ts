@@ -1,0 +1,75 @@
+import { describe, expect, test } from "vitest";
+import { analyze } from "../../../src/compute/analyze.ts";
+import { feedOf } from "../../../src/present/feeds/feed-of.ts";
+import { timestamp } from "../../../src/present/feeds/timestamp.ts";
+import { sitePages } from "../../../src/present/pages/site.ts";
+import { eventfulAnalysis, privateWords } from "../../support/eventful-build.ts";
+import { asOf, day, moment, session, smallBuild } from "../../support/small-build.ts";
+
+const analysis = eventfulAnalysis();
+const feed = feedOf(
+  sitePages({
+    analysis,
+    diagnostics: analysis.diagnostics,
+    pictures: new Map(),
+    edition: "public",
+  }),
+);
+
+describe("a feed", () => {
+  test("holds the newest days first, private ones left out", () => {
+    expect(feed.entries.map(({ id }) => id)).toEqual(["2026-03-15", "2026-03-14"]);
+    for (const word of privateWords) expect(JSON.stringify(feed)).not.toContain(word);
+  });
+
+  test("keeps twenty", () => {
+    const days = Array.from({ length: 25 }, (_, index) =>
+      day({ date: `2026-03-${String(index + 1).padStart(2, "0")}` }),
+    );
+    const long = sitePages({
+      analysis: analyze(smallBuild({ days }), asOf("2026-03-31")),
+      diagnostics: [],
+      pictures: new Map(),
+      edition: "public",
+    });
+    expect(feedOf(long).entries).toHaveLength(20);
+    expect(feedOf(long).entries[0]?.id).toBe("2026-03-25");
+  });
+
+  test("has absolute links only", () => {
+    for (const { html } of feed.entries) {
+      for (const [, url] of html.matchAll(/(?:href|src)="([^"]*)"/g)) {
+        expect(url).toMatch(/^https:\/\/journal\.example\//);
+      }
+    }
+  });
+
+  test("an entry that was amended was updated when the amendment was written", () => {
+    const first = feed.entries.find(({ id }) => id === "2026-03-14");
+    expect(first?.published).toBe("2026-03-14T21:40:00Z");
+    // By the last of them, of 20 March: the day is private, the correction of hours is not.
+    expect(first?.updated).toBe("2026-03-20T12:00:00Z");
+  });
+
+  test("a day of which no time is known stands at noon", () => {
+    const site = sitePages({
+      analysis: analyze(
+        smallBuild({ days: [day({ sessions: [session({ minutes: 10 })] })] }),
+        asOf("2026-03-31"),
+      ),
+      diagnostics: [],
+      pictures: new Map(),
+      edition: "public",
+    });
+    expect(feedOf(site).entries[0]?.published).toBe("2026-03-14T12:00:00Z");
+  });
+});
+
+test.each([
+  ["2026-03-16 20:10", 0, "2026-03-16T20:10:00Z"],
+  ["2026-03-16 20:10", -360, "2026-03-16T20:10:00-06:00"],
+  ["2026-03-16 20:10", 345, "2026-03-16T20:10:00+05:45"],
+])("%s, %d minutes from UTC, is %s", (local, offset, expected) => {
+  const { epochMinutes } = moment(local);
+  expect(timestamp({ local, epochMinutes: epochMinutes - offset })).toBe(expected);
+});

@@ -1,0 +1,27 @@
+import { expect, test } from "vitest";
+import { boundsText } from "../../../../src/present/pages/views/bounds-text.ts";
+import { bound } from "../../../support/small-measurements.ts";
+
+const text = (given: { lower?: string; upper?: string; nominal?: string }) =>
+  boundsText(
+    Object.fromEntries(Object.entries(given).map(([side, typed]) => [side, bound(typed)])),
+  );
+
+test.each([
+  [{ lower: "1.3 D", upper: "1.7 D" }, "1.3 D to 1.7 D"],
+  [{ lower: "2 D" }, "at least 2 D"],
+  [{ upper: "0.060 in" }, "at most 0.060 in"],
+  [{}, "no limit"],
+  [{ nominal: "0.096 in" }, "0.096 in, no limits"],
+  [
+    { nominal: "1.5 deg", lower: "1.5 deg - 0.3 deg", upper: "1.5 deg + 0.3 deg" },
+    "1.5 deg ± 0.3 deg",
+  ],
+  [
+    { nominal: "96.250 in", lower: "96.250 in - 0.030 in", upper: "96.250 in + 0.000 in" },
+    "96.250 in + 0.000 in, − 0.030 in",
+  ],
+  [{ nominal: "1 in", lower: "0.9 in" }, "1 in, at least 0.9 in"],
+])("%j is %s", (given, expected) => {
+  expect(text(given)).toBe(expected);
+});
