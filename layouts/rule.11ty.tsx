@@ -19,14 +19,14 @@ export const { data, render } = template("rule", ({ page, shell }) => (
         From the rule set <Words of={page.set} />.
       </p>
     )}
+    <RuleStanding of={page.standing} />
     {page.advice.length > 0 && (
-      <ul class="advice">
+      <ul class="advice lines">
         {page.advice.map((each) => (
           <li>{each}</li>
         ))}
       </ul>
     )}
-    <RuleStanding of={page.standing} />
     {page.chart && <RunChart of={page.chart} />}
     {page.comparisons.length > 0 && (
       <Section

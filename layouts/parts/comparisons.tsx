@@ -11,12 +11,12 @@ export function Comparisons({ of }: { of: readonly Comparison[] }) {
       caption="On the drawing the first value stands in the middle, and the band around it is where the second may lie"
       heads={["What", "First", "Second", "Drawing", "Difference", "Verdict"]}
     >
-      {of.map(({ of: reading, reading: place, first, second, difference, out, drawing }) => (
+      {of.map(({ of: reading, first, second, difference, out, drawing }) => (
         <tr>
           <th scope="row">
             {reading.what}
             <small>
-              <Words of={place} />, <Words of={reading.day} />
+              <Words of={reading.day} />
             </small>
           </th>
           <td class="values">
@@ -52,9 +52,7 @@ function Drawing({ of, out }: { of: NonNullable<Comparison["drawing"]>; out: boo
       <rect class="band" x={band.x} width={band.width} y="8" height="10" />
       <line class="base" x1={first} x2={second} y1="13" y2="13" />
       <line class="limit" x1={first} x2={first} y1="3" y2="23" />
-      <svg x={second} y={out ? 13 : 1} overflow="visible" aria-hidden="true">
-        <path class={out ? "mark out" : "mark"} d={out ? "M0 0l5 11h-10z" : "M0 12l-5-11h10z"} />
-      </svg>
+      <use class={out ? "red" : undefined} href={out ? "#out" : "#in"} x={second} y="-15" />
     </svg>
   );
 }

@@ -30,12 +30,14 @@ export function OutcomeTables({
 }) {
   return (
     <>
+      <p class="legend">Newest first; the band on each strip runs from limit to limit.</p>
       {of.map(({ anchor, title, readings }) => (
         <div id={anchor}>
-          <h3>{title}</h3>
+          <h3 class="small">{title}</h3>
           <Table
             class="gauges"
-            caption={`${title}, newest first; the band on each strip runs from limit to limit`}
+            caption={title}
+            quiet
             heads={["Day", "Where", "Value", "Strip", "Verdict", "Measured with"]}
           >
             {readings.map((each) => (
@@ -68,11 +70,6 @@ function Row({ of, limitsToo }: { of: ReadingView; limitsToo: boolean }) {
       </td>
       <td class="values">
         <Values of={of} />
-        {of.figure && (
-          <small>
-            <FigureOf of={of.figure} />
-          </small>
-        )}
       </td>
       <td>{of.strip && <MeasurementStrip of={of.strip} bare />}</td>
       <td>
@@ -90,6 +87,16 @@ function Row({ of, limitsToo }: { of: ReadingView; limitsToo: boolean }) {
       </td>
       <td>
         {limitsToo && <small>{of.limits}</small>}
+        {of.figure && (
+          <small>
+            <FigureOf of={of.figure} />
+          </small>
+        )}
+        {of.precedence && (
+          <small>
+            in place of <Words of={of.precedence.over} />: {of.precedence.why}
+          </small>
+        )}
         {of.instrument !== undefined && <small>{of.instrument}</small>}
         {of.assurance !== undefined && <small>{of.assurance}</small>}
       </td>

@@ -27,18 +27,20 @@ export function RuleStanding({ of }: { of: StandingView }) {
         </p>
       )}
       {table && (
-        <Table
-          caption="The limits as the source has them; between two rows they run in a straight line, beyond the first and the last there are none"
-          heads={table.heads}
-        >
-          {table.rows.map((row) => (
-            <tr>
-              {row.map((cell) => (
-                <td class="n">{cell}</td>
-              ))}
-            </tr>
-          ))}
-        </Table>
+        <div class="lines">
+          <Table
+            caption="The limits as the source has them; between two rows they run in a straight line, beyond the first and the last there are none"
+            heads={table.heads}
+          >
+            {table.rows.map((row) => (
+              <tr>
+                {row.map((cell) => (
+                  <td class="n">{cell}</td>
+                ))}
+              </tr>
+            ))}
+          </Table>
+        </div>
       )}
     </>
   );

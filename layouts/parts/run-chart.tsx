@@ -4,7 +4,7 @@ import type { RunChart as ChartView } from "../../src/present/pages/views/run-ch
 export function RunChart({ of }: { of: ChartView }) {
   const { band, spans, limits, marks, months, summary } = of;
   return (
-    <figure class="chart runs">
+    <figure class="chart">
       <svg class="plot" height="220" role="img" aria-labelledby="run-title run-desc">
         <title id="run-title">Values over time</title>
         <desc id="run-desc">{summary} The tables of readings hold the same values.</desc>
@@ -25,28 +25,26 @@ export function RunChart({ of }: { of: ChartView }) {
         {marks.map(({ x, y, out, replaced }) =>
           out ? (
             <svg x={x} y={y} overflow="visible" aria-hidden="true">
-              <path class={replaced ? "mark out replaced" : "mark out"} d="M0-6l5.5 10h-11z" />
+              <use class={replaced ? "again" : "red"} href="#out" y="-33" />
             </svg>
           ) : (
-            <circle class={replaced ? "mark replaced" : "mark"} cx={x} cy={y} r="3.5" />
+            <circle class={replaced ? "again" : "mark"} cx={x} cy={y} r="3.5" />
           ),
         )}
-        {months.map(({ x, label, late }) => (
+        {months.map(({ x, label }) => (
           <>
             <line class="tick" x1={x} x2={x} y1="100%" y2="97%" />
             {label !== undefined && (
               <svg x={x} y="100%" overflow="visible" aria-hidden="true">
-                <text y="18" text-anchor={late ? "end" : "start"}>
-                  {label}
-                </text>
+                <text y="18">{label}</text>
               </svg>
             )}
           </>
         ))}
       </svg>
       <figcaption>
-        Each value on its day{band || spans.length > 0 ? "; the shaded part is allowed" : ""}. A red
-        triangle lies outside, a hollow mark was measured again.
+        Each value on its day{band || spans.length > 0 ? "; the shaded part is allowed" : ""}. A
+        triangle lies outside; what is hollow was measured again.
       </figcaption>
     </figure>
   );

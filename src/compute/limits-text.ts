@@ -32,16 +32,18 @@ export function limitsText(limits: Limits, rule: ToleranceRule, sizes: Sizes = n
 }
 
 /**
- * Why a rule governs in place of the general one that the reading names, in one sentence without
- * a full stop.
- * @example "it wins over `edge-1-8`: a limit of the drawing comes before a published one"
+ * Why a rule governs in place of a general one.
+ * @example "a limit of the drawing comes before a published one"
  */
+export function precedenceReason(rule: ToleranceRule, over: ToleranceRule): string {
+  return rule.authority === over.authority
+    ? "it is given for this step, the other in general"
+    : `${limitOf[rule.authority]} comes before ${limitOf[over.authority]}`;
+}
+
+/** That reason as notes print it, with the rule that the reading names before it. */
 export function precedenceText(rule: ToleranceRule, over: ToleranceRule): string {
-  const why =
-    rule.authority === over.authority
-      ? "it is given for this step, the other in general"
-      : `${limitOf[rule.authority]} comes before ${limitOf[over.authority]}`;
-  return `it wins over \`${over.id}\`: ${why}`;
+  return `it wins over \`${over.id}\`: ${precedenceReason(rule, over)}`;
 }
 
 const limitOf: Readonly<Record<Authority, string>> = {

@@ -65,8 +65,9 @@ export function formatSignificant(amount: Fraction, digits: number): string {
  */
 export function computedText({ typed, amount, unit }: Quantity): string {
   const exact = exactText(amount);
-  if (!exact.includes("/") && exact.length <= 9) return typed;
-  return `about ${formatSignificant(amount, 4)} ${unit.symbol}`;
+  const short = !exact.includes("/") && exact.length <= 9;
+  const text = short ? typed : `about ${formatSignificant(amount, 4)} ${unit.symbol}`;
+  return text.replace(/ °$/, "°");
 }
 
 /**

@@ -82,7 +82,7 @@ export function readingsPage(record: RecordIndex): ReadingsPage {
     },
     rules: [...build.rules.values()].map((rule) => ruleRow(record, links.rule(rule.id), rule)),
     legend: outcomeLegend,
-    comparisons: comparisons(record, links, readings).reverse(),
+    comparisons: comparisons(record, links, readings.toReversed()),
     unruled: unruled.map((each) => readingView(record, links, each)),
     block: {
       title: "Readings",
@@ -118,7 +118,7 @@ export function rulePage(record: RecordIndex, rule: ToleranceRule): RulePage {
     over: [placeLink(root, "readings", "readings"), { text: rule.id }],
     dimension: {
       figure: row.limits,
-      says: `${readings.length} readings${readings.length > 0 ? `: ${countsText(readings)}` : ""}`,
+      says: `${readings.length === 1 ? "1 reading" : `${readings.length} readings`}${readings.length > 0 ? `: ${countsText(readings)}` : ""}`,
     },
     source: row.source,
     limits: row.limits,
@@ -130,7 +130,7 @@ export function rulePage(record: RecordIndex, rule: ToleranceRule): RulePage {
     ...(filled !== undefined && others.length === 0 ? { filled } : {}),
     standing: ruleStanding(record, links, rule),
     ...(chart ? { chart } : {}),
-    comparisons: comparisons(record, links, readings).reverse(),
+    comparisons: comparisons(record, links, readings.toReversed()),
     groups,
     row,
     block: {

@@ -21,8 +21,6 @@ export interface ComparisonSide {
  */
 export interface Comparison {
   readonly of: ReadingView;
-  /** The reading of the comparison itself. */
-  readonly reading: Mention;
   readonly first: ComparisonSide;
   readonly second: ComparisonSide;
   readonly difference: string;
@@ -38,7 +36,7 @@ const middle = 50;
 /** Half the width of the band, in per cent of the drawing. */
 const reach = 30;
 
-/** Every pair of values whose difference is judged, oldest first; replaced ones are left out. */
+/** Every pair of values whose difference is judged, in the order given; replaced ones are left out. */
 export function comparisons(
   record: RecordIndex,
   links: Links,
@@ -53,7 +51,6 @@ export function comparisons(
       const drawing = drawingOf(judged, first?.quantity, second?.quantity);
       return {
         of,
-        reading: links.reading(judged.reading.id),
         first: sideOf(links, figure, 0, first?.quantity),
         second: sideOf(links, figure, 1, second?.quantity),
         difference: computedText(value.value.quantity),

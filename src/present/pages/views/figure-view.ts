@@ -1,5 +1,5 @@
 import type { JudgedReading } from "../../../compute/analysis.ts";
-import { precedenceText } from "../../../compute/limits-text.ts";
+import { precedenceReason } from "../../../compute/limits-text.ts";
 import type { Links } from "../links.ts";
 import type { Link, Mention } from "../page.ts";
 
@@ -21,7 +21,7 @@ export interface FigureView {
 /** Which rule a reading is judged by in place of the one it names, and why. */
 export interface PrecedenceView {
   readonly over: Link;
-  /** `it wins over` and the id, then the reason. */
+  /** A part of a sentence: `a limit of the drawing comes before a published one`. */
   readonly why: string;
 }
 
@@ -47,5 +47,5 @@ export function precedenceView(
   { rule, over }: Pick<JudgedReading, "rule" | "over">,
 ): PrecedenceView | undefined {
   if (!rule || !over) return undefined;
-  return { over: links.rule(over.id), why: precedenceText(rule, over) };
+  return { over: links.rule(over.id), why: precedenceReason(rule, over) };
 }

@@ -26,7 +26,7 @@ export interface OutcomeCount {
 
 /** The place on a rule's page where the readings of one outcome stand. */
 export function outcomeAnchor(outcome: Outcome): string {
-  return outcome.replaceAll(" ", "-");
+  return `readings-${outcome.replaceAll(" ", "-")}`;
 }
 
 /** How many readings came out each way, in the order of `outcomes`. */

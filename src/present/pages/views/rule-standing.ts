@@ -1,4 +1,4 @@
-import { precedenceText } from "../../../compute/limits-text.ts";
+import { precedenceReason } from "../../../compute/limits-text.ts";
 import type { LimitTable } from "../../../model/limit-table.ts";
 import type { FigureKind, ToleranceRule } from "../../../model/tolerance.ts";
 import type { Links } from "../links.ts";
@@ -15,7 +15,7 @@ export interface LimitTableView {
 /** Two rules of which one is used in place of the other. */
 export interface RulePrecedence {
   readonly other: Link;
-  /** `it wins over` and the id, then the reason. */
+  /** A part of a sentence: `a limit of the drawing comes before a published one`. */
   readonly why: string;
   /** The steps on which that is so; empty: on all. */
   readonly steps: readonly Link[];
@@ -65,7 +65,7 @@ function precedence(
 ): RulePrecedence {
   return {
     other: links.rule(other.id),
-    why: precedenceText(winner, general),
+    why: precedenceReason(winner, general),
     steps: (winner.over?.steps ?? []).map((step) => links.step(step)),
   };
 }

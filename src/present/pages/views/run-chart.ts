@@ -38,8 +38,6 @@ export interface RunChart {
   readonly months: readonly {
     readonly x: Percent;
     readonly label?: string;
-    /** Near the right edge, where a label has to end instead of begin. */
-    readonly late: boolean;
   }[];
   /** For those who do not see it. */
   readonly summary: string;
@@ -87,10 +85,9 @@ export function runChart(title: string, readings: readonly JudgedReading[]): Run
       out,
       replaced,
     })),
-    months: monthsBetween(first, last).map(({ month, labelled }) => {
-      const at = daysBetween(start, `${month}-01`) / days;
-      return { x: x(`${month}-01`), ...(labelled ? { label: month } : {}), late: at > 0.85 };
-    }),
+    months: monthMarks(first, last, (date) => daysBetween(start, date) / days).map(
+      ({ month, labelled }) => ({ x: x(`${month}-01`), ...(labelled ? { label: month } : {}) }),
+    ),
     summary: summaryOf(title, points, first, last),
   };
 }
@@ -145,12 +142,17 @@ function scaleOf(values: readonly number[]): (value: number) => number {
   return (value) => (100 * (high - value)) / (high - low);
 }
 
-function monthsBetween(first: CalendarDate, last: CalendarDate) {
-  const months: CalendarMonth[] = [];
-  for (let month = monthOf(first); month <= monthOf(last); month = monthAfter(month))
-    months.push(month);
-  const every = Math.ceil(months.length / 4);
-  return months.map((month, index) => ({ month, labelled: index % every === 0 }));
+// Labels keep a distance that a narrow screen has room for, and none runs out at the right.
+function monthMarks(first: CalendarDate, last: CalendarDate, at: (date: CalendarDate) => number) {
+  const marks: { month: CalendarMonth; labelled: boolean }[] = [];
+  let free = 0;
+  for (let month = monthOf(first); month <= monthOf(last); month = monthAfter(month)) {
+    const place = at(`${month}-01`);
+    const labelled = place >= free && place <= 0.8;
+    if (labelled) free = place + 0.25;
+    marks.push({ month, labelled });
+  }
+  return marks;
 }
 
 // A month has no more than 31 days, and the first of the next is within 31 days of the first.
