@@ -80,9 +80,10 @@ type DayOf = (
 ) => CalendarDate;
 
 function readWeighing(typed: Typed<"weighings">, dayOf: DayOf, faults: Faults): Weighing {
-  if (typed.points.length === 0) {
+  const points = typed.node.entries.get("points")?.value;
+  if (points?.kind === "list" && points.items.length === 0) {
     faults.add("missing-key", typed.span, {
-      message: `weighing \`${typed.id.text}\` has no point that can be read`,
+      message: `weighing \`${typed.id.text}\` has no points`,
       help: ["write `points: [{ at: left main wheel, reads: 650 lb, tare: 5 lb, arm: 70 in }]`"],
     });
   }
@@ -140,7 +141,7 @@ function readChange(
       help: ["leave `weighed-with` out: the dates say it already, or correct the date"],
     });
   }
-  if (!typed.out && !typed.in) {
+  if (!typed.node.entries.has("out") && !typed.node.entries.has("in")) {
     faults.add("missing-key", typed.span, {
       message: `change \`${typed.id.text}\` neither puts anything in nor takes anything out`,
       help: ["write `in: […]`, `out: […]` or both"],
@@ -229,7 +230,7 @@ function itemsFrom(typed: readonly TypedItem[], faults: Faults): BalanceItem[] {
 
 // A weight, so many times a weight, or a volume with its density; never two of them.
 function weightOf(
-  { what, weight, count, volume, density, span }: TypedItem,
+  { what, weight, count, volume, density, span, node }: TypedItem,
   faults: Faults,
 ): { readonly weight: Quantity; readonly made?: string } | undefined {
   const help = [
@@ -237,16 +238,20 @@ function weightOf(
   ];
   if (weight && !volume && !density) {
     if (count === undefined) return { weight: weight.quantity };
-    const { amount, unit, typed } = weight.quantity;
-    return { weight: quantityOf(amount.mul(count), unit), made: `${count} × ${typed}` };
+    const { amount, unit, typed: each } = weight.quantity;
+    return { weight: quantityOf(amount.mul(count), unit), made: `${count} × ${each}` };
   }
   if (volume && density && !weight && count === undefined) {
-    const { mass, per, typed } = density.density;
+    const { mass, per, typed: asTyped } = density.density;
     return {
       weight: quantityOf(convert(volume.quantity, per).amount.mul(mass.amount), mass.unit),
-      made: `${volume.quantity.typed} × ${typed}`,
+      made: `${volume.quantity.typed} × ${asTyped}`,
     };
   }
+  // What was typed and could not be read has its fault already.
+  const typed = ["weight", "count", "volume", "density"].filter((key) => node.entries.has(key));
+  const readable = [weight, count, volume, density].filter((each) => each !== undefined);
+  if (typed.length > readable.length) return undefined;
   const message = weight
     ? `\`${what.text}\` has a weight and says it in another way too`
     : volume || density
@@ -261,7 +266,7 @@ function readLimits(
 ): BalanceLimits | undefined {
   const { source, forward: front, aft: back } = typed;
   const maxWeight = typed["max-weight"]?.quantity;
-  if (!maxWeight && !front && !back) {
+  if (!["max-weight", "forward", "aft"].some((key) => typed.node.entries.has(key))) {
     return faults.add("missing-key", typed.span, {
       message: "the limits name a source and no limit",
       help: ["write `max-weight: 1500 lb`, `forward: 63 in` or `aft: 70 in`, or all three"],

@@ -3,6 +3,7 @@ import type { Reading } from "../../../src/model/measurement.ts";
 import { foundBy } from "../../support/found-by.ts";
 import { day, instrument, register, smallBuild, span } from "../../support/small-build.ts";
 import { reading } from "../../support/small-measurements.ts";
+import { weighed } from "../../support/weighed.ts";
 
 const calibrations = [
   { on: "2025-03-01", due: "2026-03-13", span: span() },
@@ -51,4 +52,35 @@ test("a later reading heals it, if it names an instrument", () => {
 
 test("a private reading keeps its finding private", () => {
   expect(found(measured({ private: true }))[0]?.private).toBe(true);
+});
+
+test("a weighing with scales past their calibration, at the name of the scales", () => {
+  const weighing = (on: string, ...scales: readonly string[]) =>
+    weighed(
+      `weighings:
+  - { id: W-1, on: ${on}, title: First, with: [${scales.join(", ")}], points: [{ at: all, reads: 9 lb, arm: 1 in }] }
+`,
+      {
+        "instruments.yaml": `instruments:
+  - id: scales
+    title: Three scales
+    calibrations: [{ on: 2026-02-01, due: 2026-05-01 }]
+  - { id: bathroom, title: Bathroom scales }
+`,
+      },
+    ).found;
+  expect(weighing("2026-05-01", "scales", "bathroom")).toEqual([]);
+  expect(weighing("2026-05-02", "bathroom", "scales")).toMatchObject([
+    {
+      message: "`scales` weighed `W-1` on 2026-05-02, after its calibration was due on 2026-05-01",
+      label: "calibration had lapsed",
+      span: { line: 4, column: 63 },
+    },
+  ]);
+  expect(weighing("2026-01-31", "scales")).toMatchObject([
+    {
+      message: "`scales` weighed `W-1` on 2026-01-31, before its first calibration",
+      label: "not yet calibrated",
+    },
+  ]);
 });

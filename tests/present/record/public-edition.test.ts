@@ -16,6 +16,7 @@ describe("the public edition", () => {
       lots: 1,
       photos: 1,
       deviations: 1,
+      loadingCases: 0,
       otherRecords: 1,
       amendments: 1,
       findingWords: analysis.diagnostics.filter((each) => each.private).length,

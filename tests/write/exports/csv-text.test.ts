@@ -2,12 +2,14 @@ import { parse } from "csv-parse/sync";
 import initSqlJs from "sql.js";
 import { beforeAll, describe, expect, test } from "vitest";
 import { allTables } from "../../../src/present/tables/all-tables.ts";
+import { balanceTable } from "../../../src/present/tables/balance.ts";
 import { hoursTable } from "../../../src/present/tables/hours.ts";
 import type { CellTable, CellValue, ColumnKind } from "../../../src/present/tables/table.ts";
 import { csvText } from "../../../src/write/exports/csv-text.ts";
 import { eventfulAnalysis, longAnalysis, trickyTexts } from "../../support/eventful-build.ts";
+import { analysisWith, eventfulBalance } from "../../support/weighed.ts";
 
-const analysis = eventfulAnalysis();
+const eventful = eventfulAnalysis();
 
 /** What a reader of the file gets: the documented way back from its cells. */
 function readBack(text: string, table: CellTable): CellValue[][] {
@@ -26,6 +28,8 @@ function cellValue(cell: string, kind: ColumnKind): CellValue {
 }
 
 describe.each(allTables.map((table) => [table.name, table] as const))("%s.csv", (_, table) => {
+  const analysis = table === balanceTable ? analysisWith(eventfulBalance) : eventful;
+
   test("read back, it is the table", () => {
     const cells = table.cells(analysis);
     expect(cells.length).toBeGreaterThan(0);
@@ -81,7 +85,7 @@ describe("hours.csv", () => {
   }
 
   test.each([
-    ["eventful", analysis],
+    ["eventful", eventful],
     ["long", longAnalysis(200)],
   ])("its sums are the totals: %s build", (_, each) => {
     const query = database(csvText(hoursTable, each));
@@ -130,7 +134,7 @@ describe("hours.csv", () => {
   });
 
   test("no cell begins as a formula or is taken for a number or a date", () => {
-    const records = parse(csvText(hoursTable, analysis), { bom: true, columns: true }) as Record<
+    const records = parse(csvText(hoursTable, eventful), { bom: true, columns: true }) as Record<
       string,
       string
     >[];
@@ -144,7 +148,7 @@ describe("hours.csv", () => {
   });
 
   test("names the amendment, the lateness and the place it was typed", () => {
-    const records = parse(csvText(hoursTable, analysis), { bom: true, columns: true }) as Record<
+    const records = parse(csvText(hoursTable, eventful), { bom: true, columns: true }) as Record<
       string,
       string
     >[];
@@ -162,7 +166,7 @@ describe("hours.csv", () => {
 test("readings.csv gives limits in the unit of the value, and the value as typed", () => {
   const readings = allTables.find(({ name }) => name === "readings");
   if (!readings) throw new Error("no readings");
-  const records = parse(csvText(readings, analysis), { bom: true, columns: true }) as Record<
+  const records = parse(csvText(readings, eventful), { bom: true, columns: true }) as Record<
     string,
     string
   >[];
