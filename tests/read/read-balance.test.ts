@@ -1,5 +1,6 @@
 // The register of weight and balance: what it reads as, and every slip at its place.
 
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { places, readSmall } from "../support/temporary-journal.ts";
 
@@ -387,4 +388,17 @@ test("a register that cannot be read at all leaves the journal without it", () =
   const { build, diagnostics } = readSmall({ "balance.yaml": "datum: firewall\n" });
   expect(diagnostics.map(({ message }) => message)).toEqual(["balance.yaml needs `empty-weight`"]);
   expect(build).not.toHaveProperty("balance");
+});
+
+test("the register that README.md shows can be read", () => {
+  const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
+  const [, yaml = ""] = /```yaml\n(datum:[\s\S]*?)```/.exec(readme) ?? [];
+  const scales = ["left", "right", "nose"].map((side) => `  - { id: scale-${side}, title: Scale }`);
+  const { build, diagnostics } = readSmall({
+    "balance.yaml": yaml,
+    "instruments.yaml": `instruments:\n${scales.join("\n")}\n`,
+  });
+  expect(diagnostics).toEqual([]);
+  expect(build?.balance?.weighings[0]?.points).toHaveLength(3);
+  expect(build?.balance?.cases[0]?.items).toHaveLength(2);
 });
