@@ -1,7 +1,9 @@
 // Rules as a builder types them: tolerances, tables, figures, and which rule wins.
 
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { limitsOf } from "../../src/compute/limits.ts";
+import { foundInJournal } from "../support/judged-journal.ts";
 import { sizes } from "../support/small-measurements.ts";
 import { pointed, readSmall, smallRegisters } from "../support/temporary-journal.ts";
 
@@ -329,4 +331,11 @@ describe("a rule over another", () => {
 test("the small journal's own rule is read as before", () => {
   const { build } = readSmall({ "rules.yaml": smallRegisters["rules.yaml"] });
   expect([...(build?.rules.keys() ?? [])]).toEqual(["edge"]);
+});
+
+test("the rules that the README shows are read without a fault", async () => {
+  const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
+  const text = /^## Limits$[\s\S]*?^```yaml\n([\s\S]*?)^```$/m.exec(readme)?.[1] ?? "";
+  expect(text).toContain("table:");
+  expect(await foundInJournal({ files: [{ file: "rules.yaml", text }] })).toEqual([]);
 });

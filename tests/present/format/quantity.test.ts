@@ -1,8 +1,9 @@
 import Fraction from "fraction.js";
 import { describe, expect, test } from "vitest";
-import { DimensionError } from "../../../src/model/quantity.ts";
+import { DimensionError, quantityOf } from "../../../src/model/quantity.ts";
 import { unitOf } from "../../../src/model/unit.ts";
 import {
+  computedText,
   formatAmount,
   formatInBoth,
   formatInchFraction,
@@ -78,4 +79,20 @@ describe("formatInchFraction", () => {
 
 test("formatInBoth", () => {
   expect(formatInBoth(quantity("0.125 in"), unitOf("mm"), 2)).toBe("0.125 in (3.18 mm)");
+});
+
+describe("computedText", () => {
+  test.each([
+    ["0.0625 in", "0.0625 in"],
+    ["25 mm", "25 mm"],
+    ["1/3 in", "about 0.3333 in"],
+    ["0.123456789123 in", "about 0.1235 in"],
+  ])("%s is %s", (typed, text) => {
+    expect(computedText(quantity(typed))).toBe(text);
+  });
+
+  test("a degree stands at its number", () => {
+    expect(computedText(quantityOf(new Fraction("0.1"), unitOf("°")))).toBe("0.1°");
+    expect(computedText(quantityOf(new Fraction(2), unitOf("Δ°F")))).toBe("2 Δ°F");
+  });
 });

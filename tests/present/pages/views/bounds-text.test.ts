@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { boundsText } from "../../../../src/present/pages/views/bounds-text.ts";
+import { tableRule } from "../../../support/limit-tables.ts";
 import { bound } from "../../../support/small-measurements.ts";
 
 const text = (given: { lower?: string; upper?: string; nominal?: string }) =>
@@ -24,4 +25,23 @@ test.each([
   [{ nominal: "1 in", lower: "0.9 in" }, "1 in, at least 0.9 in"],
 ])("%j is %s", (given, expected) => {
   expect(text(given)).toBe(expected);
+});
+
+test("a table says by what, and from where to where; with a tolerance around it where it has one", () => {
+  const cable = tableRule();
+  expect(boundsText(cable)).toBe("by temperature, 40 °F to 90 °F");
+  const { lower, upper, ...rest } = cable;
+  const nominal = lower && { ...lower };
+  if (!nominal || !upper) throw new Error("the table has both limits");
+  const typed = (sign: string) => ({ ...nominal, typed: `${nominal.typed} ${sign} 4 lbf` });
+  expect(boundsText({ ...rest, nominal, lower: typed("-"), upper: typed("+") })).toBe(
+    "by temperature, 40 °F to 90 °F, ± 4 lbf",
+  );
+});
+
+test("what is judged stands before the limits", () => {
+  expect(boundsText({ upper: bound("0.02 in"), judges: "range" })).toBe("range at most 0.02 in");
+  expect(boundsText(tableRule(undefined, { judges: "difference" }))).toBe(
+    "difference by temperature, 40 °F to 90 °F",
+  );
 });
