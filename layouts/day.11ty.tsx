@@ -1,6 +1,7 @@
 import { DayStrip } from "./parts/day-strip.tsx";
 import { Deviation } from "./parts/deviation.tsx";
 import { Findings, Flag } from "./parts/finding.tsx";
+import { Layout } from "./parts/layout.tsx";
 import { Photo } from "./parts/photo.tsx";
 import { Prose } from "./parts/prose.tsx";
 import { Reading } from "./parts/reading.tsx";
@@ -96,7 +97,7 @@ export const { data, render } = template("day", ({ page, shell }) => {
         </Section>
       )}
       {page.sessions.length > 0 && (
-        <Section id="sessions" title="Sessions" figure={page.hours.build}>
+        <Section id="sessions" title="Sessions" figure={page.hours.build} counts="build">
           {page.strip && <DayStrip of={page.strip} />}
           {page.offStrip.length > 0 && (
             <p class="legend">Only the hours were written of no. {page.offStrip.join(", ")}.</p>
@@ -109,19 +110,27 @@ export const { data, render } = template("day", ({ page, shell }) => {
           <Table
             caption="Steps worked on"
             quiet
-            heads={["Step", "What", "Drawing", "Stage reached", "#Today", "#To date", "#Planned"]}
+            heads={["Step", "What", "Drawing", "Stage reached", "#Today", "#In all", "#Planned"]}
           >
             {page.steps.map((row) => (
-              <tr>
+              <tr data-row>
                 <th scope="row">
                   <Words of={row.step} />
                 </th>
                 <td>{row.title}</td>
                 <td>{row.drawing}</td>
                 <td>{row.stage !== undefined && <span class="stage">{row.stage}</span>}</td>
-                <td class="n">{row.today}</td>
-                <td class="n">{row.booked}</td>
-                <td class="n">{row.planned}</td>
+                <td class="n">
+                  <a href="#sessions" data-figure="build" data-only={row.step.text}>
+                    {row.today}
+                  </a>
+                </td>
+                <td class="n" data-figure="build">
+                  {row.booked}
+                </td>
+                <td class="n" data-planned>
+                  {row.planned}
+                </td>
               </tr>
             ))}
           </Table>
@@ -131,6 +140,13 @@ export const { data, render } = template("day", ({ page, shell }) => {
         <Section id="readings" title="Readings" figure={`${page.readings.length}`}>
           {page.readings.map((each) => (
             <Reading of={each} />
+          ))}
+        </Section>
+      )}
+      {page.layouts.length > 0 && (
+        <Section id="layouts" title="Layouts" figure={`${page.layouts.length}`}>
+          {page.layouts.map((each) => (
+            <Layout of={each} />
           ))}
         </Section>
       )}

@@ -2,6 +2,7 @@ import type { ComponentChildren } from "preact";
 import type { Page } from "../../src/present/pages/page.ts";
 import type { Shell } from "../../src/present/pages/site.ts";
 import { Dimension } from "./dimension.tsx";
+import { Figure } from "./figure.tsx";
 import { Words } from "./words.tsx";
 
 const policy = (scripts: string) =>
@@ -48,6 +49,9 @@ export function Sheet({
         )}
         <link rel="stylesheet" href={`${assets}tokens.css`} />
         <link rel="stylesheet" href={`${assets}sheet.css`} />
+        {page.styles?.map((name) => (
+          <link rel="stylesheet" href={`${assets}${name}`} />
+        ))}
         <link rel="icon" href={`${assets}mark.svg`} type="image/svg+xml" />
         <link
           rel="alternate"
@@ -61,6 +65,12 @@ export function Sheet({
           title={shell.title}
           href={`${root}feed.json`}
         />
+        {page.structured !== undefined && (
+          <script
+            type="application/ld+json"
+            dangerouslySetInnerHTML={{ __html: page.structured }}
+          />
+        )}
         {page.kind === "search" && <script defer src={`${assets}search.js`} />}
       </head>
       <body>
@@ -162,10 +172,12 @@ export function Sheet({
                   <dt>{shell.title}</dt>
                   <dd>{page.block.title}</dd>
                 </div>
-                {page.block.cells.map(({ label, value }) => (
+                {page.block.cells.map(({ label, value, sum }) => (
                   <div>
                     <dt>{label}</dt>
-                    <dd>{value}</dd>
+                    <dd>
+                      <Figure text={value} sum={sum} />
+                    </dd>
                   </div>
                 ))}
                 <div class="number">

@@ -8,6 +8,7 @@ import { sitemapPages } from "../present/pages/sitemap-pages.ts";
 import type { Edition } from "../present/record/edition.ts";
 import { privateEdition, publicEdition } from "../present/record/public-edition.ts";
 import { renderSite } from "../write/eleventy/render-site.ts";
+import { writeTemplates } from "../write/exports/templates/write-templates.ts";
 import { writeFeeds } from "../write/feeds.ts";
 import { withLock } from "../write/lock.ts";
 import { checkOutput, type OutputReport } from "../write/output-checks.ts";
@@ -96,6 +97,7 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
     const input = { analysis, diagnostics: findings, pictures, edition };
     const site = sitePages(base === undefined ? input : { ...input, base });
     await renderSite(site, next);
+    await writeTemplates(next, site.templates, signal);
     await writeFeeds(next, feedOf(site));
     const address = site.shell.address;
     await writeSiteFiles(next, {

@@ -16,6 +16,13 @@ export interface ProseSetting {
    * for a day that has no page, whose link becomes plain text.
    */
   readonly dayHref?: (date: string) => string | undefined;
+  /**
+   * What a fenced block at the left margin leads to, which then stands in its place as a link;
+   * `undefined` for one that is shown as typed.
+   *
+   * @param line Of the prose, counted from 0.
+   */
+  readonly fenceLink?: (line: number) => { text: string; href: string } | undefined;
 }
 
 interface Environment extends ProseSetting {
@@ -35,8 +42,16 @@ markdown.renderer.rules.image = (tokens, index) =>
 markdown.renderer.rules.table_open = () =>
   '<div class="scroll" role="region" aria-label="table" tabindex="0"><table>\n';
 markdown.renderer.rules.table_close = () => "</table></div>\n";
-markdown.renderer.rules.fence = (tokens, index) => preformatted(tokens[index]?.content ?? "");
-markdown.renderer.rules.code_block = markdown.renderer.rules.fence;
+markdown.renderer.rules.code_block = (tokens, index) => preformatted(tokens[index]?.content ?? "");
+markdown.renderer.rules.fence = (tokens, index, _options, env) => {
+  const token = tokens[index];
+  const fenceLink = (env?.["setting"] as Environment | undefined)?.fenceLink;
+  const line = token?.level === 0 ? token.map?.[0] : undefined;
+  const link = line === undefined ? undefined : fenceLink?.(line);
+  if (!link) return preformatted(token?.content ?? "");
+  const { escapeHtml } = markdown.utils;
+  return `<p><a href="${escapeHtml(link.href)}">${escapeHtml(link.text)}</a></p>\n`;
+};
 markdown.core.ruler.push("journal", (state) => {
   const setting = state.env["setting"] as Environment;
   const ranks = [...new Set(state.tokens.filter(isHeadingOpen).map(({ tag }) => tag))].sort();
@@ -102,7 +117,8 @@ export function proseTokens(source: string): readonly Token[] {
 
 /** The first sentences of a day's prose as plain text, at most `length` characters. */
 export function excerpt(source: string, length: number): string {
-  const text = proseTokens(source)
+  // Enough of it for the words asked for, whatever marks stand between them.
+  const text = proseTokens(source.slice(0, 4 * length + 200))
     .filter(({ type }, index, all) => type === "inline" && all[index - 1]?.type !== "heading_open")
     .map(({ children }) => (children ?? []).map(textOf).join(""))
     .join(" ")

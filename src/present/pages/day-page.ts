@@ -1,4 +1,5 @@
 import type { HoursLine } from "../../compute/analysis.ts";
+import type { LaidOut } from "../../compute/laid-out.ts";
 import { type CalendarDate, monthOf } from "../../model/calendar.ts";
 import type { Day } from "../../model/day.ts";
 import type { Session } from "../../model/session.ts";
@@ -16,9 +17,11 @@ import { hoursText } from "../format/hours.ts";
 import { excerpt, type Html, renderProse } from "../markdown/render-prose.ts";
 import type { SearchFilter } from "../search/search-record.ts";
 import { rootOf } from "./addresses.ts";
+import { authorOf } from "./author.ts";
 import { type Links, linksFrom } from "./links.ts";
 import type { Dimension, Link, Mention, Page } from "./page.ts";
 import type { RecordIndex } from "./record-index.ts";
+import { sheetData } from "./structured-data.ts";
 import { type CureView, cureView } from "./views/cure-view.ts";
 import { type DayStrip, dayStrip } from "./views/day-strip.ts";
 import { dayTitle } from "./views/day-title.ts";
@@ -26,6 +29,7 @@ import { type DeviationView, deviationView } from "./views/deviation-view.ts";
 import { type FindingView, findingView } from "./views/finding-view.ts";
 import { type HoldView, holdView } from "./views/hold-view.ts";
 import { type InspectionView, inspectionView } from "./views/inspection-view.ts";
+import { type LayoutView, layoutAnchor, layoutView } from "./views/layout-view.ts";
 import { type PhotoView, photoView } from "./views/photo-view.ts";
 import { type ReadingView, readingView } from "./views/reading-view.ts";
 import { type SealMention, sealMention } from "./views/seal-mention.ts";
@@ -38,6 +42,7 @@ export interface DayStep {
   readonly title: string;
   readonly drawing?: string;
   readonly today: string;
+  /** On all days. */
   readonly booked: string;
   readonly planned?: string;
   readonly stage?: string;
@@ -88,6 +93,7 @@ export interface DayPage extends Page<"day"> {
   /** Of earlier days, worked on or closed on this one. */
   readonly squawkWork: readonly SquawkView[];
   readonly inspections: readonly InspectionView[];
+  readonly layouts: readonly LayoutView[];
   readonly amendments: readonly AmendmentView[];
   readonly next: readonly string[];
   /** On the last sheet of a month that is closed. */
@@ -109,15 +115,31 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
   const findings = (record.findingsByDate.get(date) ?? []).map((each, index) =>
     findingView(record, links, each, index + 1),
   );
+  const layouts = record.layoutsByDate.get(date) ?? [];
   const { previous, next } = record.neighbours.get(date) ?? {};
   const sheet = record.sheetOf.get(date) ?? 0;
   const number = `sheet ${sheet} of ${record.sheetOf.size}`;
   const image = photos.find(({ picture }) => picture !== undefined)?.picture;
   const summary = excerpt(day.prose, 160);
+  const description = summary || `${dateText(date)}: ${hoursText(booked.build)} hours of work.`;
   const title = dayTitle(day, record.analysis.build.assemblies);
   const isLast = next === undefined || monthOf(next.date) !== monthOf(date);
   const seal = isLast ? sealMention(record, root, monthOf(date)) : undefined;
 
+  const structured = sheetData(record.analysis.build.project, authorOf(record), {
+    title,
+    description,
+    url,
+    published: publishedAt(day),
+    updated: updatedAt(record, day),
+    images: photos.flatMap(({ picture, caption }) =>
+      picture ? [{ url: picture.full.slice(root.length), caption }] : [],
+    ),
+    above: [
+      { text: record.analysis.build.project.title, url: "" },
+      { text: monthText(monthOf(date)), url: record.addresses.month(monthOf(date)) },
+    ],
+  });
   return {
     kind: "day",
     url,
@@ -127,7 +149,7 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
     updated: updatedAt(record, day),
     part: "days",
     title,
-    description: summary || `${dateText(date)}: ${hoursText(booked.build)} hours of work.`,
+    description,
     over: [
       { text: dateWithWeekday(date) },
       ...factsOf(day).map((text) => ({ text })),
@@ -155,6 +177,7 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
             idPrefix: "p-",
             topHeading: 2,
             dayHref: (target) => links.day(target).href,
+            fenceLink: (line) => layoutLink(layouts, line),
           }),
         }),
     photos,
@@ -185,6 +208,8 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
       squawkView(record, links, each),
     ),
     inspections: day.inspections.map((each) => inspectionView(record, links, each)),
+    layouts: layouts.map((each) => layoutView(record, links, each)),
+    ...(layouts.length > 0 ? { styles: ["drawing.css"] } : {}),
     amendments: day.amendments.map((each) => ({ ...amended(each), day: links.day(each.day) })),
     next: day.next,
     ...(seal ? { seal } : {}),
@@ -193,8 +218,19 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
       number,
       cells: [
         { label: "day", value: dateText(date) },
-        { label: "hours this day", value: hoursText(booked.build) },
-        { label: "hours to date", value: hoursText(toDate.build) },
+        {
+          label: "hours this day",
+          value: hoursText(booked.build),
+          ...(day.sessions.length > 0 ? { sum: { of: "build", href: "#sessions" } } : {}),
+        },
+        {
+          label: "hours to date",
+          value: hoursText(toDate.build),
+          sum: {
+            of: "build",
+            href: links.to(record.addresses.month(monthOf(date)), `to-${date.slice(8)}`),
+          },
+        },
         { label: "written", value: day.written ? momentText(day.written) : "not said" },
         { label: "drawings", value: drawingsOf(record, shown) },
       ],
@@ -203,6 +239,7 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
       ...(previous ? { previous: turnTo(record, links, previous) } : {}),
       ...(next ? { next: turnTo(record, links, next) } : {}),
     },
+    ...(structured === undefined ? {} : { structured }),
     search: {
       filters: [
         ["sheet", "day"],
@@ -240,6 +277,7 @@ function dayDimension(shown: Numbered, build: number, apart: number): Dimension 
     ...(first === undefined ? {} : { from: first.slice(11) }),
     ...(last === undefined ? {} : { to: last.slice(11) }),
     figure: hoursText(build),
+    ...(shown.length > 0 ? { sum: { of: "build", href: "#sessions" } } : {}),
     says:
       apart > 0
         ? `hours of building, ${hoursText(apart)} of study and shop apart`
@@ -309,6 +347,17 @@ function drawingsOf({ analysis }: RecordIndex, shown: Numbered): string {
 function assemblyTitles({ analysis }: RecordIndex, id: string): string[] {
   const { assemblies } = analysis.build;
   return (assemblies.get(id)?.path ?? [id]).map((each) => assemblies.get(each)?.title ?? each);
+}
+
+// In the prose a layout is a link to its drawing.
+function layoutLink(layouts: readonly LaidOut[], line: number): Link | undefined {
+  const layout = layouts.find((each) => each.layout.line === line)?.layout;
+  return (
+    layout && {
+      text: `Layout ${layout.number}: ${layout.title}`,
+      href: `#${layoutAnchor(layout)}`,
+    }
+  );
 }
 
 function amended({ field, was, now, why }: Omit<AmendmentView, "day">) {

@@ -1,4 +1,5 @@
 import type { SearchRecord } from "../search/search-record.ts";
+import type { StructuredData } from "./structured-data.ts";
 
 /** Words that lead somewhere; `href` is relative to the page that holds them. */
 export interface Link {
@@ -12,6 +13,13 @@ export interface Mention {
   readonly href?: string;
 }
 
+/** Where the rows stand that a figure of hours is the sum of. */
+export interface Sum {
+  /** Of the build itself, or of study and shop. */
+  readonly of: "build" | "apart";
+  readonly href: string;
+}
+
 /** The figure a page is about, drawn as a dimension between two ends. */
 export interface Dimension {
   /** What stands at the left end, such as the first clock time. */
@@ -21,12 +29,16 @@ export interface Dimension {
   readonly figure: string;
   /** What the figure is: `hours this day`. */
   readonly says: string;
+  /** Present when the figure is a sum of hours with rows. */
+  readonly sum?: Sum;
 }
 
 /** One cell of the title block. */
 export interface Cell {
   readonly label: string;
   readonly value: string;
+  /** Present when the value is a sum of hours with rows. */
+  readonly sum?: Sum;
 }
 
 /** The block at the foot of every sheet. */
@@ -61,8 +73,12 @@ export interface Page<Kind extends string> {
   readonly dimension?: Dimension;
   readonly block: TitleBlock;
   readonly turn?: Turn;
+  /** Style sheets that this page needs beside the ones of all pages. */
+  readonly styles?: readonly string[];
   /** Absent: the page is not in the search index. */
   readonly search?: SearchRecord;
+  /** What the page is, for programs that read pages; absent without an address. */
+  readonly structured?: StructuredData;
 }
 
 /** The parts of the record, in the order of the index of sheets; each page belongs to one. */

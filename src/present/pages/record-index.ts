@@ -8,6 +8,7 @@ import type {
   SquawkState,
 } from "../../compute/analysis.ts";
 import { grouped } from "../../compute/grouped.ts";
+import type { LaidOut } from "../../compute/laid-out.ts";
 import type { Amendment } from "../../model/amendment.ts";
 import type { Assembly } from "../../model/assembly.ts";
 import type { CalendarDate, CalendarMonth, Minutes } from "../../model/calendar.ts";
@@ -63,7 +64,10 @@ export interface RecordIndex extends EditedAnalysis {
   readonly neighbours: ReadonlyMap<CalendarDate, { readonly previous?: Day; readonly next?: Day }>;
   readonly linesByDate: ReadonlyMap<CalendarDate, readonly HoursLine[]>;
   readonly linesByAssembly: ReadonlyMap<string, readonly HoursLine[]>;
+  readonly linesByStep: ReadonlyMap<string, readonly HoursLine[]>;
   readonly sessionsByStep: ReadonlyMap<string, readonly Session[]>;
+  /** Where a session's row stands on the sheet of its day: `s-3` for the third. */
+  readonly anchorOfSession: ReadonlyMap<Session, string>;
   readonly readingsByDate: ReadonlyMap<CalendarDate, readonly JudgedReading[]>;
   readonly readingsByStep: ReadonlyMap<string, readonly JudgedReading[]>;
   /** By the rule that governs them. */
@@ -80,6 +84,7 @@ export interface RecordIndex extends EditedAnalysis {
   readonly deviationsByStep: ReadonlyMap<string, readonly DeviationState[]>;
   /** By the day a deviation was disposed of, where that is a later one. */
   readonly dispositionsByDate: ReadonlyMap<CalendarDate, readonly DeviationState[]>;
+  readonly layoutsByDate: ReadonlyMap<CalendarDate, readonly LaidOut[]>;
   readonly squawksByDate: ReadonlyMap<CalendarDate, readonly SquawkState[]>;
   readonly squawksByStep: ReadonlyMap<string, readonly SquawkState[]>;
   /** By the later day on which something was done about a squawk, or it was closed. */
@@ -140,9 +145,15 @@ export function recordIndex(input: SiteInput): RecordIndex {
     neighbours: neighboursOf(shownDays),
     linesByDate: grouped(analysis.hours.lines, ({ date }) => date),
     linesByAssembly: grouped(analysis.hours.lines, ({ assembly }) => assembly),
+    linesByStep: grouped(analysis.hours.lines, ({ step }) => step),
     sessionsByStep: grouped(
       build.days.flatMap((day) => day.sessions),
       ({ step }) => step,
+    ),
+    anchorOfSession: new Map(
+      build.days.flatMap((day) =>
+        day.sessions.map((session, index): [Session, string] => [session, `s-${index + 1}`]),
+      ),
     ),
     readingsByDate: grouped(readings, ({ reading }) => reading.date),
     readingsByStep: grouped(readings, ({ reading }) => reading.step),
@@ -161,6 +172,7 @@ export function recordIndex(input: SiteInput): RecordIndex {
         ? deviation.disposition.date
         : undefined,
     ),
+    layoutsByDate: grouped(analysis.layouts, ({ layout }) => layout.date),
     squawksByDate: grouped(squawks, ({ squawk }) => squawk.date),
     squawksByStep: grouped(squawks, ({ squawk }) => squawk.step),
     squawkWorkByDate: squawkWork(squawks),

@@ -1,12 +1,15 @@
 import { ruleSets } from "../../model/published/rule-sets.ts";
 import { noonOf } from "../feeds/timestamp.ts";
 import { caution, type Edition, editionNote } from "../record/edition.ts";
-import { hrefTo, places } from "./addresses.ts";
+import { type Template, templatesOf } from "../templates/template.ts";
+import { hrefTo, places, siteAddress } from "./addresses.ts";
 import { type AssembliesPage, assembliesPage } from "./assemblies-page.ts";
 import { type AssemblyPage, assemblyPage } from "./assembly-page.ts";
+import { authorOf } from "./author.ts";
 import { type BalancePage, balancePage } from "./balance-page.ts";
 import { type DayPage, dayPage } from "./day-page.ts";
 import { type HomePage, homePage } from "./home-page.ts";
+import { type HoursListPage, hoursGroups, hoursListPage, hoursLists } from "./hours-list-pages.ts";
 import { type HoursPage, hoursPage } from "./hours-page.ts";
 import { type LimitSetPage, type LimitsPage, limitSetPage, limitsPage } from "./limits-page.ts";
 import { type MonthPage, monthPage } from "./month-page.ts";
@@ -64,6 +67,7 @@ export interface SitePages {
   readonly assembly: readonly AssemblyPage[];
   readonly step: readonly StepPage[];
   readonly hours: readonly HoursPage[];
+  readonly hoursList: readonly HoursListPage[];
   readonly readings: readonly ReadingsPage[];
   readonly rule: readonly RulePage[];
   /** One, or none when the journal keeps no register of weight and balance. */
@@ -83,6 +87,8 @@ export interface SitePages {
 export interface Site {
   readonly shell: Shell;
   readonly pages: SitePages;
+  /** Sheets to be printed at full size, which days link to. */
+  readonly templates: readonly Template[];
 }
 
 /**
@@ -107,6 +113,9 @@ export function sitePages(input: SiteInput): Site {
       assembly: [...build.assemblies.values()].map((each) => assemblyPage(record, each)),
       step: [...build.steps.values()].map((each) => stepPage(record, each)),
       hours: [hoursPage(record)],
+      hoursList: hoursGroups.flatMap((group) =>
+        hoursLists(record, group).map((list) => hoursListPage(record, list)),
+      ),
       readings: [readingsPage(record)],
       rule: [...build.rules.values()].map((rule) => rulePage(record, rule)),
       balance: balance ? [balance] : [],
@@ -122,6 +131,7 @@ export function sitePages(input: SiteInput): Site {
       about: [aboutPage(record)],
       notFound: [notFoundPage(record)],
     },
+    templates: templatesOf(record),
   };
 }
 
@@ -157,19 +167,11 @@ function shellOf(record: RecordIndex): Shell {
       { text: "How this record is kept", url: hrefTo("", places.record) },
       { text: "About, and what this is not", url: hrefTo("", places.about) },
     ],
-    ...(project.address === undefined ? {} : { address: withSlash(project.address) }),
+    ...(project.address === undefined ? {} : { address: siteAddress(project.address) }),
     identity: `${project.designation} ${project.serial} ${project.begun}`,
-    author:
-      [...record.analysis.build.people.values()]
-        .filter(({ role }) => role === "builder")
-        .map(({ name }) => name)
-        .join(", ") || "the builder",
+    author: authorOf(record),
     begun: noonOf(project.begun),
   };
-}
-
-function withSlash(address: string): string {
-  return address.endsWith("/") ? address : `${address}/`;
 }
 
 function around<Item>(
