@@ -224,35 +224,60 @@ const namingRelations = new Set([
   "up",
 ]);
 
+// Plain loops and one list: this runs over every tag of a site of thousands of pages.
 function referencesOf(file: string, tags: readonly PageTag[]): Reference[] {
   const references: Reference[] = [];
   for (const { name, attributes, line } of tags) {
-    const add = (kind: Reference["kind"], url: string | undefined): void => {
-      if (url !== undefined) references.push({ file, line, kind, url: url.trim() });
-    };
+    if (attributes.size === 0) continue;
     const href = attributes.get("href") ?? attributes.get("xlink:href");
-    if (name === "a" || name === "area") add("link", href);
-    else if (name === "link") {
-      const relations = (attributes.get("rel") ?? "").toLowerCase().split(/\s+/);
-      const names = relations.every((relation) => namingRelations.has(relation));
-      add(names ? "link" : "resource", href);
-    } else add("resource", href);
-    for (const key of ["src", "poster", "data", "background"]) {
-      if (key !== "data" || name === "object") add("resource", attributes.get(key));
+    if (href !== undefined) {
+      references.push({ file, line, kind: kindOfHref(name, attributes), url: href.trim() });
     }
-    for (const key of ["srcset", "imagesrcset"]) {
-      for (const candidate of (attributes.get(key) ?? "").split(",")) {
-        const url = candidate.trim().split(/\s+/)[0];
-        if (url) add("resource", url);
-      }
+    for (const url of fetchedBy(name, attributes)) {
+      references.push({ file, line, kind: "resource", url: url.trim() });
     }
-    add("link", attributes.get("action"));
-    add("link", attributes.get("formaction"));
-    if (name === "meta" && attributes.get("http-equiv")?.toLowerCase() === "refresh") {
-      add("link", /url\s*=\s*['"]?([^'"]*)/i.exec(attributes.get("content") ?? "")?.[1]);
+    for (const url of followedFrom(name, attributes)) {
+      references.push({ file, line, kind: "link", url: url.trim() });
     }
   }
   return references;
+}
+
+function kindOfHref(name: string, attributes: PageTag["attributes"]): Reference["kind"] {
+  if (name === "a" || name === "area") return "link";
+  if (name !== "link") return "resource";
+  const relations = (attributes.get("rel") ?? "").toLowerCase().split(/\s+/);
+  return relations.every((relation) => namingRelations.has(relation)) ? "link" : "resource";
+}
+
+function fetchedBy(name: string, attributes: PageTag["attributes"]): string[] {
+  const urls: string[] = [];
+  for (const key of ["src", "poster", "data", "background"]) {
+    const url = attributes.get(key);
+    if (url !== undefined && (key !== "data" || name === "object")) urls.push(url);
+  }
+  for (const key of ["srcset", "imagesrcset"]) {
+    const set = attributes.get(key);
+    if (set === undefined) continue;
+    for (const candidate of set.split(",")) {
+      const url = candidate.trim().split(/\s+/)[0];
+      if (url) urls.push(url);
+    }
+  }
+  return urls;
+}
+
+function followedFrom(name: string, attributes: PageTag["attributes"]): string[] {
+  const urls: string[] = [];
+  for (const key of ["action", "formaction"]) {
+    const url = attributes.get(key);
+    if (url !== undefined) urls.push(url);
+  }
+  if (name === "meta" && attributes.get("http-equiv")?.toLowerCase() === "refresh") {
+    const url = /url\s*=\s*['"]?([^'"]*)/i.exec(attributes.get("content") ?? "")?.[1];
+    if (url !== undefined) urls.push(url);
+  }
+  return urls;
 }
 
 function styleReferences(file: string, css: string): Reference[] {
@@ -382,23 +407,28 @@ function policyProblems(
 
 function inlineCode(file: string, tags: readonly PageTag[]): OutputProblem[] {
   const problems: OutputProblem[] = [];
-  for (const { name, attributes, line } of tags) {
-    const add = (message: string): void => {
-      problems.push(problem("inline-code", file, line, message));
-    };
-    if (name === "style") add("a style sheet is written into the page");
-    if (name === "base") add("`base` changes where links lead");
-    if (name === "script" && !attributes.has("src")) {
-      if (attributes.get("type") !== "application/ld+json")
-        add("a script is written into the page");
-    }
-    for (const key of attributes.keys()) {
-      if (key === "style") add(`\`${name}\` has a \`style\` attribute`);
-      if (key.startsWith("on")) add(`\`${name}\` has the script attribute \`${key}\``);
-      if (key === "srcdoc") add(`\`${name}\` has a \`srcdoc\` attribute`);
+  for (const tag of tags) {
+    for (const message of codeIn(tag)) {
+      problems.push(problem("inline-code", file, tag.line, message));
     }
   }
   return problems;
+}
+
+function codeIn({ name, attributes }: PageTag): string[] {
+  const found: string[] = [];
+  if (name === "style") found.push("a style sheet is written into the page");
+  if (name === "base") found.push("`base` changes where links lead");
+  if (name === "script" && !attributes.has("src")) {
+    const isData = attributes.get("type") === "application/ld+json";
+    if (!isData) found.push("a script is written into the page");
+  }
+  for (const key of attributes.keys()) {
+    if (key === "style") found.push(`\`${name}\` has a \`style\` attribute`);
+    if (key.startsWith("on")) found.push(`\`${name}\` has the script attribute \`${key}\``);
+    if (key === "srcdoc") found.push(`\`${name}\` has a \`srcdoc\` attribute`);
+  }
+  return found;
 }
 
 function decoded(text: string): string | undefined {
