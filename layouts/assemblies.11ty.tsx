@@ -8,7 +8,11 @@ export const { data, render } = template("assemblies", ({ page, shell }) => (
       Each assembly with everything below it. Hatching: empty is not begun, lines begun, crossed
       part closed, solid closed.
     </p>
-    <h2 class="unseen">Drawing tree</h2>
-    <Tree of={page.tree} />
+    <section aria-labelledby="tree">
+      <h2 id="tree" class="unseen">
+        Drawing tree
+      </h2>
+      <Tree of={page.tree} sum />
+    </section>
   </Sheet>
 ));

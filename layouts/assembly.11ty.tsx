@@ -1,3 +1,4 @@
+import { BookedDays } from "./parts/booked-days.tsx";
 import { Photo } from "./parts/photo.tsx";
 import { Section } from "./parts/section.tsx";
 import { Sheet } from "./parts/sheet.tsx";
@@ -9,12 +10,37 @@ import { Words } from "./parts/words.tsx";
 export const { data, render } = template("assembly", ({ page, shell }) => (
   <Sheet page={page} shell={shell}>
     {page.summary !== undefined && <p class="summary">{page.summary}</p>}
+    {page.apart !== undefined && (
+      <p class="legend">
+        Study and shop,{" "}
+        <a href={page.sums.apart.href} data-figure="apart">
+          {page.apart}
+        </a>
+        , are counted apart.
+      </p>
+    )}
     {page.parts.length > 0 && (
-      <Section id="parts" title="Parts" figure={page.total}>
-        <p class="legend">
-          {page.own} booked to {page.title} itself, and what was booked to its parts.
-        </p>
-        <Tree of={page.parts} />
+      <Section id="parts" title="Parts" figure={page.total} counts="build">
+        <div data-sum data-main>
+          <p class="legend">
+            <span data-part="build">
+              {page.days.length > 0 ? <a href="#days">{page.own}</a> : page.own}
+            </span>{" "}
+            booked to {page.title} itself
+            {page.daysApart.length > 0 && (
+              <>
+                {" "}
+                (and{" "}
+                <a href="#apart" data-part="apart">
+                  {page.ownApart}
+                </a>{" "}
+                of study and shop)
+              </>
+            )}
+            , and what was booked to its parts:
+          </p>
+          <Tree of={page.parts} parts />
+        </div>
       </Section>
     )}
     {page.steps.length > 0 && (
@@ -25,7 +51,7 @@ export const { data, render } = template("assembly", ({ page, shell }) => (
           heads={["Step", "What", "Drawing", "Stage", "Looks", "Last", "#Booked", "#Planned"]}
         >
           {page.steps.map((row) => (
-            <tr>
+            <tr data-row>
               <th scope="row" class="nb">
                 <Words of={row.step} />
               </th>
@@ -34,40 +60,40 @@ export const { data, render } = template("assembly", ({ page, shell }) => (
               <td>{row.stage !== undefined && <span class="stage">{row.stage}</span>}</td>
               <td class="nb">{row.looks}</td>
               <td class="nb">{row.last && <Words of={row.last} />}</td>
-              <td class={row.beyond ? "n wants" : "n"}>{row.booked}</td>
-              <td class="n">{row.planned}</td>
+              <td class={row.beyond ? "n wants" : "n"} data-figure="build">
+                {row.booked}
+              </td>
+              <td class="n" data-planned>
+                {row.planned}
+              </td>
             </tr>
           ))}
         </Table>
       </Section>
     )}
     {page.days.length > 0 && (
-      <Section id="days" title="Days" figure={page.own}>
-        <Table
-          caption="Hours booked to the assembly itself, by day"
-          heads={["Month", "Days", "#Hours"]}
-        >
-          {page.days.map((row) => (
-            <tr>
-              <th scope="row" class="nb">
-                {row.month}
-              </th>
-              <td class="booked">
-                {row.days.map(({ day, hours }) => (
-                  <span>
-                    <Words of={day} /> <small>{hours}</small>
-                  </span>
-                ))}
-              </td>
-              <td class="n">{row.hours}</td>
-            </tr>
-          ))}
-        </Table>
-        {page.apart !== undefined && (
-          <p class="legend">
-            Study and shop, {page.apart} with everything below, are counted apart.
-          </p>
-        )}
+      <Section id="days" title="Days" figure={page.own} counts="build">
+        <BookedDays
+          of={page.days}
+          counts="build"
+          caption="Hours booked to the assembly itself"
+          main={page.parts.length === 0}
+        />
+      </Section>
+    )}
+    {page.daysApart.length > 0 && (
+      <Section
+        id="apart"
+        title="Study and shop, counted apart"
+        figure={page.ownApart}
+        counts="apart"
+      >
+        <BookedDays
+          of={page.daysApart}
+          counts="apart"
+          caption="Study and shop booked to the assembly itself"
+          main={page.parts.length === 0}
+        />
       </Section>
     )}
     {page.photos.length > 0 && (

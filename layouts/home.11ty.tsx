@@ -59,7 +59,7 @@ export const { data, render } = template("home", ({ page, shell }) => (
       <Rulers of={page.months} />
     </Section>
     <Section id="assemblies" title="Assemblies">
-      <Tree of={page.assemblies} />
+      <Tree of={page.assemblies} sum />
     </Section>
   </Sheet>
 ));

@@ -5,6 +5,10 @@ import { Table } from "./parts/table.tsx";
 import { template } from "./parts/template.tsx";
 import { Words } from "./parts/words.tsx";
 
+// Only the outermost rows add up; the others are in them.
+const mark = (depth: number, counts: "build" | "apart") =>
+  depth === 0 ? { "data-part": counts } : { "data-figure": counts };
+
 export const { data, render } = template("hours", ({ page, shell }) => (
   <Sheet page={page} shell={shell}>
     <p class="summary">{page.sentence}</p>
@@ -14,26 +18,35 @@ export const { data, render } = template("hours", ({ page, shell }) => (
         <Table
           class="hours"
           caption={says}
+          sum
           heads={[heading, "#Building", "Share", "#Study and shop"]}
           foot={
             <tr>
               <th scope="row">sum</th>
-              <td class="n">{page.total.build}</td>
+              <td class="n" data-total="build">
+                {page.total.build}
+              </td>
               <td />
-              <td class="n">{page.total.apart}</td>
+              <td class="n" data-total="apart">
+                {page.total.apart}
+              </td>
             </tr>
           }
         >
           {rows.map((row) => (
-            <tr>
+            <tr data-row>
               <th scope="row" class={`depth-${Math.min(row.depth, 3)}`}>
                 <Words of={row.name} />
               </th>
-              <td class="n">{row.build}</td>
+              <td class="n" {...mark(row.depth, "build")}>
+                {row.build}
+              </td>
               <td>
                 <svg class="share" width={row.share} height="10" aria-hidden="true" />
               </td>
-              <td class="n">{row.apart}</td>
+              <td class="n" {...mark(row.depth, "apart")}>
+                <Words of={row.apart} />
+              </td>
             </tr>
           ))}
         </Table>

@@ -194,11 +194,13 @@ export const { data, render } = template("record", ({ page, shell }) => (
                 </code>
               </td>
               <td>{seal.names}</td>
-              <td class="n">
+              <td class="n" data-sealed>
                 {seal.hours}
                 {seal.now !== undefined && <small>now {seal.now}, amended since</small>}
               </td>
-              <td class="n">{seal.toDate}</td>
+              <td class="n" data-sealed>
+                {seal.toDate}
+              </td>
             </tr>
           ))}
         </Table>

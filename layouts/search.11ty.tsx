@@ -47,8 +47,8 @@ export const { data, render } = template("search", ({ page, shell }) => (
     <Section id="by-month" title="By month" figure={`${page.months.length}`}>
       <ul class="index">
         {page.months.map(({ month, says }) => (
-          <li>
-            <a href={month.href}>{month.text}</a> <small>{says}</small>
+          <li data-row>
+            <a href={month.href}>{month.text}</a> <small data-figure="build">{says}</small>
           </li>
         ))}
       </ul>

@@ -1,3 +1,4 @@
+import { BookedDays } from "./parts/booked-days.tsx";
 import { Deviation } from "./parts/deviation.tsx";
 import { Photo } from "./parts/photo.tsx";
 import { Reading } from "./parts/reading.tsx";
@@ -39,13 +40,40 @@ export const { data, render } = template("step", ({ page, shell }) => (
       </Section>
     )}
     {page.sessions.length > 0 && (
-      <Section id="sessions" title="Sessions" figure={page.hours.build}>
+      <Section id="sessions" title="Sessions" figure={page.hours.build} counts="build">
         <Sessions of={page.sessions} hours={page.hours} caption="Sessions on this step" dated />
       </Section>
     )}
-    {page.sessions.length === 0 && <p class="empty">Nothing has been booked to this step.</p>}
+    {page.days.length > 0 && (
+      <Section id="sessions" title="Sessions" figure={page.hours.build} counts="build">
+        <BookedDays of={page.days} counts="build" caption="Hours of building on this step" main />
+      </Section>
+    )}
+    {page.daysApart.length > 0 && (
+      <Section
+        id="apart"
+        title="Study and shop, counted apart"
+        figure={page.hours.apart}
+        counts="apart"
+      >
+        <BookedDays of={page.daysApart} counts="apart" caption="Study and shop on this step" main />
+      </Section>
+    )}
+    {page.sessions.length + page.days.length + page.daysApart.length === 0 && (
+      <p class="empty">Nothing has been booked to this step.</p>
+    )}
     {page.readings.length > 0 && (
-      <Section id="readings" title="Readings" figure={`${page.readings.length}`}>
+      <Section
+        id="readings"
+        title="Readings"
+        figure={`${page.readings.length + page.earlierReadings}`}
+      >
+        {page.earlierReadings > 0 && (
+          <p class="legend">
+            {page.earlierReadings} earlier ones, none of them out of limits, are on their days and
+            on the pages of their rules.
+          </p>
+        )}
         {page.readings.map((each) => (
           <Reading of={each} dated />
         ))}
@@ -72,12 +100,19 @@ export const { data, render } = template("step", ({ page, shell }) => (
       </Section>
     )}
     {page.photos.length > 0 && (
-      <Section id="photographs" title="Photographs" figure={`${page.photos.length}`}>
+      <Section
+        id="photographs"
+        title="Photographs"
+        figure={`${page.photos.length + page.earlierPhotos}`}
+      >
         <div class="contact">
           {page.photos.map((photo) => (
             <Photo of={photo} sizes="(min-width: 60rem) 22rem, 92vw" dated />
           ))}
         </div>
+        {page.earlierPhotos > 0 && (
+          <p class="legend">{page.earlierPhotos} older ones are on their days.</p>
+        )}
       </Section>
     )}
   </Sheet>

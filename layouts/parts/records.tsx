@@ -23,6 +23,8 @@ export function Sessions({
     <Table
       caption={caption}
       quiet
+      sum
+      main
       heads={[
         "No.",
         ...(dated ? ["Day"] : []),
@@ -38,28 +40,40 @@ export function Sessions({
             <th scope="row" colSpan={dated ? 6 : 5}>
               building
             </th>
-            <td class="n">{hours.build}</td>
+            <td class="n" data-total="build">
+              {hours.build}
+            </td>
           </tr>
           {hours.apart !== undefined && (
             <tr>
               <th scope="row" colSpan={dated ? 6 : 5}>
                 study and shop, apart
               </th>
-              <td class="n">{hours.apart}</td>
+              <td class="n" data-total="apart">
+                {hours.apart}
+              </td>
             </tr>
           )}
         </>
       }
     >
       {of.map((row) => (
-        <tr>
+        <tr
+          id={dated ? undefined : row.anchor}
+          data-row
+          data-entry={!dated || undefined}
+          data-private={row.day.href === undefined || undefined}
+          data-step={row.step?.text}
+        >
           <td class="no">{row.number}</td>
           {dated && (
             <td>
               <Words of={row.day} />
             </td>
           )}
-          <td class="nb">{row.when ?? "not said"}</td>
+          <td class="nb" data-clock>
+            {row.when ?? "not said"}
+          </td>
           <td>
             {row.step && !dated && (
               <>
@@ -75,7 +89,7 @@ export function Sessions({
             {row.lots.length > 0 && <small>used {row.lots.join("; ")}</small>}
             {row.note !== undefined && <small>{row.note}</small>}
             {row.struck.map(({ value, was, now, on }) => (
-              <small>
+              <small data-struck>
                 {value} {was === "" ? "not said" : <s>{was}</s>}, now {now}: amended{" "}
                 <Words of={on} />
               </small>
@@ -83,9 +97,9 @@ export function Sessions({
           </td>
           <td>{row.who.join(", ")}</td>
           <td>{row.kind}</td>
-          <td class="n">
+          <td class="n" data-part={row.of}>
             {row.hours}
-            {row.product !== undefined && <small>{row.product}</small>}
+            {row.product !== undefined && <small data-product>{row.product}</small>}
           </td>
         </tr>
       ))}

@@ -7,6 +7,8 @@ export function Table({
   foot,
   class: name,
   quiet = false,
+  sum = false,
+  main = false,
   children,
 }: {
   caption: string;
@@ -16,11 +18,19 @@ export function Table({
   class?: string;
   /** The caption is for screen readers alone, because a heading says it already. */
   quiet?: boolean;
+  /** Whether its rows are what a figure of hours is the sum of. */
+  sum?: boolean;
+  /** Whether the figures of the page itself are sums of its rows. */
+  main?: boolean;
   children: ComponentChildren;
 }) {
   return (
     <section class="scroll" aria-label={caption} tabindex={0}>
-      <table class={[name, heads.length > 5 && "broad"].filter(Boolean).join(" ") || undefined}>
+      <table
+        class={[name, heads.length > 5 && "broad"].filter(Boolean).join(" ") || undefined}
+        data-sum={sum || undefined}
+        data-main={main || undefined}
+      >
         <caption class={quiet ? "unseen" : undefined} data-pagefind-ignore>
           {caption}
         </caption>

@@ -16,6 +16,7 @@ export function assembliesPage(record: RecordIndex): AssembliesPage {
   const root = rootOf(url);
   const links = linksFrom(record, root);
   const { build, hours } = record.analysis;
+  const sum = { of: "build", href: "#tree" } as const;
   return {
     kind: "assemblies",
     url,
@@ -24,7 +25,7 @@ export function assembliesPage(record: RecordIndex): AssembliesPage {
     title: "Assemblies",
     description: `The parts of ${build.project.title}, with the hours booked to each.`,
     over: [{ text: `${build.assemblies.size} assemblies` }, { text: `${build.steps.size} steps` }],
-    dimension: { figure: hoursText(hours.total.build), says: "hours of building" },
+    dimension: { figure: hoursText(hours.total.build), says: "hours of building", sum },
     tree: record.roots.map((assembly) => assemblyRow(record, links, assembly)),
     block: {
       title: "Drawing tree",
@@ -32,7 +33,7 @@ export function assembliesPage(record: RecordIndex): AssembliesPage {
       cells: [
         { label: "assemblies", value: String(build.assemblies.size) },
         { label: "steps", value: String(build.steps.size) },
-        { label: "hours to date", value: hoursText(hours.total.build) },
+        { label: "hours to date", value: hoursText(hours.total.build), sum },
       ],
     },
     search: { filters: [["sheet", "assembly"]], meta: { title: "Assemblies" }, sort: {} },

@@ -3,9 +3,9 @@ import { dateText, shortDate } from "../format/dates.ts";
 import { hoursText } from "../format/hours.ts";
 import { rootOf } from "./addresses.ts";
 import { type Links, linksFrom, placeLink } from "./links.ts";
-import type { Link, Mention, Page } from "./page.ts";
+import type { Link, Mention, Page, Sum } from "./page.ts";
 import type { RecordIndex } from "./record-index.ts";
-import { type AssemblyRow, assemblyRow, tallyOf } from "./views/assembly-row.ts";
+import { type AssemblyRow, apartAnchor, assemblyRow, tallyOf } from "./views/assembly-row.ts";
 import { type BookedMonth, bookedMonths } from "./views/booked-days.ts";
 import { type PhotoView, photoView } from "./views/photo-view.ts";
 
@@ -35,6 +35,12 @@ export interface AssemblyPage extends Page<"assembly"> {
   readonly steps: readonly StepRow[];
   /** Days on which something was booked to the assembly itself. */
   readonly days: readonly BookedMonth[];
+  /** The same of study and shop. */
+  readonly daysApart: readonly BookedMonth[];
+  /** Study and shop booked to the assembly itself. */
+  readonly ownApart: string;
+  /** Where the rows stand that the page's figures are the sums of. */
+  readonly sums: { readonly build: Sum; readonly apart: Sum };
   /** The newest photographs; at most twelve. */
   readonly photos: readonly PhotoView[];
   readonly morePhotos: number;
@@ -56,6 +62,11 @@ export function assemblyPage(record: RecordIndex, assembly: Assembly): AssemblyP
   const first = lines[0]?.date;
   const last = lines.at(-1)?.date;
   const total = hoursText(rolled.build);
+  const hasParts = assembly.children.length > 0;
+  const sums = {
+    build: { of: "build", href: hasParts ? "#parts" : "#days" },
+    apart: { of: "apart", href: `#${apartAnchor(assembly)}` },
+  } as const;
   return {
     kind: "assembly",
     url,
@@ -73,6 +84,7 @@ export function assemblyPage(record: RecordIndex, assembly: Assembly): AssemblyP
       ...(first === undefined ? {} : { from: `${shortDate(first)} ${first.slice(0, 4)}` }),
       ...(last === undefined ? {} : { to: `${shortDate(last)} ${last.slice(0, 4)}` }),
       figure: total,
+      ...(rolled.build > 0 ? { sum: sums.build } : {}),
       says:
         planned > 0
           ? `hours of building, ${hoursText(planned)} planned for its steps`
@@ -85,7 +97,10 @@ export function assemblyPage(record: RecordIndex, assembly: Assembly): AssemblyP
     ...(planned > 0 ? { planned: hoursText(planned) } : {}),
     ...(rolled.apart > 0 ? { apart: hoursText(rolled.apart) } : {}),
     steps: assembly.steps.map((id) => stepRow(record, links, id)),
-    days: bookedMonths(links, lines),
+    days: bookedMonths(record, links, lines, false),
+    daysApart: bookedMonths(record, links, lines, true),
+    ownApart: hoursText(own.apart),
+    sums,
     photos: photos
       .slice(-photosShown)
       .reverse()
@@ -95,7 +110,11 @@ export function assemblyPage(record: RecordIndex, assembly: Assembly): AssemblyP
       title: assembly.title,
       number: `assembly ${[...build.assemblies.keys()].indexOf(assembly.id) + 1} of ${build.assemblies.size}`,
       cells: [
-        { label: "hours", value: total },
+        {
+          label: "hours",
+          value: total,
+          ...(rolled.build > 0 ? { sum: sums.build } : {}),
+        },
         { label: "planned", value: planned > 0 ? hoursText(planned) : "not said" },
         { label: "last worked on", value: last === undefined ? "not begun" : dateText(last) },
         { label: "drawings", value: drawingsOf(record, assembly) },

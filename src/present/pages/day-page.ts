@@ -278,10 +278,10 @@ function dayDimension(shown: Numbered, build: number, apart: number): Dimension 
     ...(last === undefined ? {} : { to: last.slice(11) }),
     figure: hoursText(build),
     ...(shown.length > 0 ? { sum: { of: "build", href: "#sessions" } } : {}),
-    says:
-      apart > 0
-        ? `hours of building, ${hoursText(apart)} of study and shop apart`
-        : "hours of building",
+    says: "hours of building",
+    ...(apart > 0
+      ? { apart: { figure: hoursText(apart), sum: { of: "apart", href: "#sessions" } } }
+      : {}),
   };
 }
 

@@ -2,9 +2,11 @@ import { dateText, monthText, shortDate } from "../format/dates.ts";
 import { hoursText } from "../format/hours.ts";
 import { excerpt } from "../markdown/render-prose.ts";
 import { places } from "./addresses.ts";
+import { authorOf } from "./author.ts";
 import { linksFrom, placeLink } from "./links.ts";
-import type { Link, Mention, Page } from "./page.ts";
+import type { Link, Mention, Page, Sum } from "./page.ts";
 import type { RecordIndex } from "./record-index.ts";
+import { recordData } from "./structured-data.ts";
 import { type AssemblyRow, assemblyRow } from "./views/assembly-row.ts";
 import { dayTitle } from "./views/day-title.ts";
 import { type MonthRuler, monthRulers } from "./views/month-ruler.ts";
@@ -51,6 +53,8 @@ export function homePage(record: RecordIndex): HomePage {
   const newestDays = build.days.slice(-newestShown - 1, -1).reverse();
   const photo = last?.photos.find(({ file }) => record.pictures.has(file));
   const total = hoursText(hours.total.build);
+  const structured = recordData(project, authorOf(record));
+  const sum = (of: Sum["of"]) => ({ of, href: links.to(places.hours, "by-month") });
   return {
     kind: "home",
     url: places.home,
@@ -67,6 +71,7 @@ export function homePage(record: RecordIndex): HomePage {
       to: `${shortDate(asOf.date)} ${asOf.date.slice(0, 4)}`,
       figure: total,
       says: "hours of building",
+      sum: sum("build"),
     },
     summary: project.summary,
     standings: standingsOf(record),
@@ -97,12 +102,13 @@ export function homePage(record: RecordIndex): HomePage {
       number: "index",
       cells: [
         { label: "as of", value: dateText(asOf.date) },
-        { label: "hours to date", value: total },
-        { label: "study and shop", value: hoursText(hours.total.apart) },
+        { label: "hours to date", value: total, sum: sum("build") },
+        { label: "study and shop", value: hoursText(hours.total.apart), sum: sum("apart") },
         { label: "days", value: String(build.days.length) },
         { label: "begun", value: dateText(project.begun) },
       ],
     },
+    ...(structured === undefined ? {} : { structured }),
     search: {
       filters: [["sheet", "index"]],
       meta: { title: project.title },

@@ -3,9 +3,11 @@ import type { Assembly } from "../../model/assembly.ts";
 import { dateText, daysText, monthText, shortDate } from "../format/dates.ts";
 import { hoursInWords, hoursText } from "../format/hours.ts";
 import { places, rootOf } from "./addresses.ts";
+import { type HoursGroup, hoursLists } from "./hours-list-pages.ts";
 import { type Links, linksFrom } from "./links.ts";
-import type { Mention, Page } from "./page.ts";
+import type { Mention, Page, Sum } from "./page.ts";
 import type { RecordIndex } from "./record-index.ts";
+import { apartAnchor } from "./views/assembly-row.ts";
 import { type HoursChart, hoursChart } from "./views/hours-chart.ts";
 import { type Percent, percent } from "./views/measurement-strip.ts";
 
@@ -15,7 +17,8 @@ export interface HoursRow {
   /** How deep in the tree, from 0; only assemblies are deeper. */
   readonly depth: number;
   readonly build: string;
-  readonly apart: string;
+  /** Leads to its rows, where they stand elsewhere than those of `build`. */
+  readonly apart: Mention;
   /** Of the whole build's hours. */
   readonly share: Percent;
 }
@@ -46,6 +49,7 @@ export function hoursPage(record: RecordIndex): HoursPage {
   const { build, hours, asOf } = record.analysis;
   const total = hoursText(hours.total.build);
   const apart = hoursText(hours.total.apart);
+  const sum = (of: Sum["of"]) => ({ of, href: "#by-month" });
   const sessions = build.days.reduce((sum, day) => sum + day.sessions.length, 0);
   const chart = hoursChart(
     hours,
@@ -66,6 +70,7 @@ export function hoursPage(record: RecordIndex): HoursPage {
       ...(last === undefined ? {} : { to: `${shortDate(last)} ${last.slice(0, 4)}` }),
       figure: total,
       says: "hours of building",
+      sum: sum("build"),
     },
     sentence:
       `${total} is the sum of ${sessions} sessions on ${daysText(build.days.length)}: ` +
@@ -79,8 +84,8 @@ export function hoursPage(record: RecordIndex): HoursPage {
       title: "Hours",
       number: "hours",
       cells: [
-        { label: "hours to date", value: total },
-        { label: "study and shop", value: apart },
+        { label: "hours to date", value: total, sum: sum("build") },
+        { label: "study and shop", value: apart, sum: sum("apart") },
         { label: "as of", value: dateText(asOf.date) },
       ],
     },
@@ -90,19 +95,28 @@ export function hoursPage(record: RecordIndex): HoursPage {
 
 function tablesOf(record: RecordIndex, links: Links): HoursTable[] {
   const { build, hours } = record.analysis;
-  const row = (name: Mention, of: Hours, depth = 0): HoursRow => ({
+  const row = (name: Mention, of: Hours, depth = 0, apartHref?: string): HoursRow => ({
     name,
     depth,
     build: hoursText(of.build),
-    apart: hoursText(of.apart),
+    apart: {
+      text: hoursText(of.apart),
+      ...(apartHref === undefined || of.apart === 0 ? {} : { href: apartHref }),
+    },
     share: percent((100 * of.build) / Math.max(1, hours.total.build)),
   });
-  const worked = ([, { build: minutes, apart }]: readonly [unknown, Hours]) => minutes + apart > 0;
+  const lists = (group: HoursGroup) =>
+    hoursLists(record, group).map(({ name, url, lines }) => {
+      const sum = (apart: boolean) =>
+        lines.reduce((all, line) => all + (line.apart === apart ? line.minutes : 0), 0);
+      return row({ text: name, href: links.to(url) }, { build: sum(false), apart: sum(true) });
+    });
   const tree = (assembly: Assembly, depth: number): HoursRow[] => [
     row(
       links.assembly(assembly.id),
       hours.byAssemblyRolledUp.get(assembly.id) ?? { build: 0, apart: 0 },
       depth,
+      links.to(record.addresses.assembly(assembly.id), apartAnchor(assembly)),
     ),
     ...assembly.children.flatMap((id) => {
       const child = build.assemblies.get(id);
@@ -134,34 +148,21 @@ function tablesOf(record: RecordIndex, links: Links): HoursTable[] {
         record.edition === "public"
           ? "People who did not ask to be named stand together under their role."
           : "Everybody who worked.",
-      rows: [...byName(record)].map(([text, of]) => row({ text }, of)),
+      rows: lists("person"),
     },
     {
       id: "by-role",
       title: "By role",
       heading: "role",
       says: "The role at each session, which may differ from one to the next.",
-      rows: [...hours.byRole].filter(worked).map(([text, of]) => row({ text }, of)),
+      rows: lists("role"),
     },
     {
       id: "by-kind",
       title: "By kind of work",
       heading: "kind",
       says: "Study and shop are the two kinds that are counted apart.",
-      rows: [...hours.byKind].filter(worked).map(([text, of]) => row({ text }, of)),
+      rows: lists("kind"),
     },
   ];
-}
-
-// By the name the edition gives, so that two people known only by one role are one row.
-function byName(record: RecordIndex): Map<string, Hours> {
-  const names = new Map<string, { build: number; apart: number }>();
-  for (const { person, role, minutes, apart } of record.analysis.hours.lines) {
-    const name = record.person(person, role);
-    const sum = names.get(name) ?? { build: 0, apart: 0 };
-    if (apart) sum.apart += minutes;
-    else sum.build += minutes;
-    names.set(name, sum);
-  }
-  return new Map([...names].sort(([, a], [, b]) => b.build + b.apart - a.build - a.apart));
 }

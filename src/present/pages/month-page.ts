@@ -1,9 +1,9 @@
-import type { CalendarMonth } from "../../model/calendar.ts";
+import type { CalendarDate, CalendarMonth } from "../../model/calendar.ts";
 import { daysText, monthText } from "../format/dates.ts";
 import { hoursText } from "../format/hours.ts";
-import { rootOf } from "./addresses.ts";
+import { places, rootOf } from "./addresses.ts";
 import { linksFrom } from "./links.ts";
-import type { Page } from "./page.ts";
+import type { Page, Sum } from "./page.ts";
 import type { RecordIndex } from "./record-index.ts";
 import { lengthOf } from "./views/month-ruler.ts";
 import { type SealMention, sealMention } from "./views/seal-mention.ts";
@@ -15,6 +15,8 @@ export interface MonthPage extends Page<"month"> {
   readonly rows: readonly TimelineRow[];
   /** Hours of study and shop, which are not in the figure; absent when there are none. */
   readonly apart?: string;
+  /** Hours of building before this month. */
+  readonly brought: { readonly text: string; readonly sum: Sum };
   /** Present once the month is closed. */
   readonly seal?: SealMention;
 }
@@ -30,6 +32,7 @@ export function monthPage(
   const links = linksFrom(record, root);
   const days = record.daysByMonth.get(month) ?? [];
   const hours = record.analysis.hours.byMonth.get(month) ?? { build: 0, apart: 0 };
+  const toDate = (date: CalendarDate) => record.analysis.hours.toDate.get(date)?.build ?? 0;
   const seal = sealMention(record, root, month);
   const title = monthText(month);
   const name = title.slice(0, 3);
@@ -50,8 +53,15 @@ export function monthPage(
       to: `${lengthOf(month)} ${name}`,
       figure: hoursText(hours.build),
       says: "hours of building",
+      sum: { of: "build", href: "#days" },
     },
-    rows: timelineRows(record, links, days),
+    rows: timelineRows(record, links, days).map((row) =>
+      row.kind === "gap" ? row : { ...row, toDate: hoursText(toDate(row.date)) },
+    ),
+    brought: {
+      text: hoursText(toDate(days.at(-1)?.date ?? "") - hours.build),
+      sum: { of: "build", href: links.to(places.hours, "by-month") },
+    },
     ...(hours.apart > 0 ? { apart: hoursText(hours.apart) } : {}),
     ...(seal ? { seal } : {}),
     block: {
@@ -61,8 +71,16 @@ export function monthPage(
       } of ${record.sheetOf.size}`,
       cells: [
         { label: "days", value: String(days.length) },
-        { label: "hours this month", value: hoursText(hours.build) },
-        { label: "study and shop", value: hoursText(hours.apart) },
+        {
+          label: "hours this month",
+          value: hoursText(hours.build),
+          sum: { of: "build", href: "#days" },
+        },
+        {
+          label: "study and shop",
+          value: hoursText(hours.apart),
+          sum: { of: "apart", href: "#days" },
+        },
         { label: "seal", value: seal?.short ?? "not sealed" },
       ],
     },

@@ -31,6 +31,8 @@ export interface Dimension {
   readonly says: string;
   /** Present when the figure is a sum of hours with rows. */
   readonly sum?: Sum;
+  /** Hours of study and shop beside those of building, and where their rows stand. */
+  readonly apart?: { readonly figure: string; readonly sum: Sum };
 }
 
 /** One cell of the title block. */

@@ -3,8 +3,9 @@ import { dateText, shortDate } from "../format/dates.ts";
 import { hoursText } from "../format/hours.ts";
 import { rootOf } from "./addresses.ts";
 import { linksFrom, placeLink } from "./links.ts";
-import type { Page } from "./page.ts";
+import type { Page, Sum } from "./page.ts";
 import type { RecordIndex } from "./record-index.ts";
+import { type BookedMonth, bookedMonths } from "./views/booked-days.ts";
 import { type CureView, cureView } from "./views/cure-view.ts";
 import { type DeviationView, deviationView } from "./views/deviation-view.ts";
 import { type HoldView, holdView } from "./views/hold-view.ts";
@@ -34,16 +35,27 @@ export interface StepPage extends Page<"step"> {
   readonly drawing?: string;
   readonly stages: readonly StageMark[];
   readonly looks: readonly LookRow[];
+  /** Empty where there are too many to be read; `days` then holds their hours. */
   readonly sessions: readonly SessionRow[];
+  readonly days: readonly BookedMonth[];
+  readonly daysApart: readonly BookedMonth[];
   readonly hours: { readonly build: string; readonly apart?: string };
+  /** Of many, the newest and all that are out. */
   readonly readings: readonly ReadingView[];
+  readonly earlierReadings: number;
   readonly cures: readonly CureView[];
   readonly holds: readonly HoldView[];
   readonly deviations: readonly DeviationView[];
   readonly squawks: readonly SquawkView[];
   readonly inspections: readonly InspectionView[];
+  /** Of many, the newest. */
   readonly photos: readonly PhotoView[];
+  readonly earlierPhotos: number;
 }
+
+const sessionsShown = 80;
+const readingsShown = 40;
+const photosShown = 24;
 
 /** The page of one step. */
 export function stepPage(record: RecordIndex, step: Step): StepPage {
@@ -58,6 +70,17 @@ export function stepPage(record: RecordIndex, step: Step): StepPage {
   const total = hoursText(booked.build);
   const planned = step.planned === undefined ? undefined : hoursText(step.planned);
   const assembly = build.assemblies.get(step.assembly);
+  const sessions = record.sessionsByStep.get(id) ?? [];
+  const sum: { sum?: Sum } = booked.build > 0 ? { sum: { of: "build", href: "#sessions" } } : {};
+  const crowded = sessions.length > sessionsShown ? (record.linesByStep.get(id) ?? []) : [];
+  const readings = record.readingsByStep.get(id) ?? [];
+  const shown = readings.filter(
+    ({ standing }, index) =>
+      index >= readings.length - readingsShown ||
+      standing === "out" ||
+      standing === "accounted for",
+  );
+  const photos = record.photosByStep.get(id) ?? [];
   return {
     kind: "step",
     url,
@@ -78,6 +101,7 @@ export function stepPage(record: RecordIndex, step: Step): StepPage {
         ? {}
         : { to: `${shortDate(state.lastDate)} ${state.lastDate.slice(0, 4)}` }),
       figure: total,
+      ...sum,
       says: planned === undefined ? "hours of building" : `hours of building, ${planned} planned`,
     },
     ...(step.drawing === undefined ? {} : { drawing: step.drawing }),
@@ -90,11 +114,15 @@ export function stepPage(record: RecordIndex, step: Step): StepPage {
       look,
       standing: done ? "clear" : inspection ? "held" : "not yet",
     })),
-    sessions: (record.sessionsByStep.get(id) ?? []).map((session, index) =>
-      sessionRow(record, links, session, index + 1),
-    ),
+    sessions:
+      sessions.length > sessionsShown
+        ? []
+        : sessions.map((session, index) => sessionRow(record, links, session, index + 1)),
+    days: bookedMonths(record, links, crowded, false),
+    daysApart: bookedMonths(record, links, crowded, true),
     hours: { build: total, ...(booked.apart > 0 ? { apart: hoursText(booked.apart) } : {}) },
-    readings: (record.readingsByStep.get(id) ?? []).map((each) => readingView(record, links, each)),
+    readings: shown.map((each) => readingView(record, links, each)),
+    earlierReadings: readings.length - shown.length,
     cures: (record.curesByStep.get(id) ?? []).map((each) => cureView(record, links, each)),
     holds: (record.holdsByStep.get(id) ?? []).map((each) => holdView(links, each)),
     deviations: (record.deviationsByStep.get(id) ?? []).map((each) =>
@@ -104,9 +132,10 @@ export function stepPage(record: RecordIndex, step: Step): StepPage {
     inspections: (record.inspectionsByStep.get(id) ?? []).map((each) =>
       inspectionView(record, links, each),
     ),
-    photos: (record.photosByStep.get(id) ?? []).map((photo, index) =>
-      photoView(record, links, photo, index + 1),
-    ),
+    photos: photos
+      .slice(-photosShown)
+      .map((photo, index) => photoView(record, links, photo, index + 1)),
+    earlierPhotos: Math.max(0, photos.length - photosShown),
     block: {
       title: step.title,
       number: `step ${id}`,
@@ -114,7 +143,7 @@ export function stepPage(record: RecordIndex, step: Step): StepPage {
         { label: "assembly", value: assembly?.title ?? step.assembly },
         { label: "drawing", value: step.drawing ?? "none named" },
         { label: "stage", value: state?.stage ?? "not begun" },
-        { label: "hours", value: total },
+        { label: "hours", value: total, ...sum },
         {
           label: "last worked on",
           value: state?.lastDate === undefined ? "not begun" : dateText(state.lastDate),

@@ -16,6 +16,8 @@ export interface AssemblyRow {
   /** Everything below included: `part closed, 3 of 8 steps, 51:00 planned`. */
   readonly says: string;
   readonly hours: string;
+  /** Hours of study and shop; absent when there are none. */
+  readonly apart?: Link;
   /** Its hours as a part of the whole build's. */
   readonly share: Percent;
   readonly parts: readonly AssemblyRow[];
@@ -42,10 +44,17 @@ export function assemblyRow(
     says: [
       standing,
       ...(steps > 0 && closed < steps && closed > 0 ? [`${closed} of ${steps} steps`] : []),
-      ...(rolled.apart > 0 ? [`${hoursText(rolled.apart)} study and shop`] : []),
       ...(planned > 0 ? [`${hoursText(planned)} planned`] : []),
     ].join(", "),
     hours: hoursText(booked),
+    ...(rolled.apart > 0
+      ? {
+          apart: {
+            text: hoursText(rolled.apart),
+            href: links.to(record.addresses.assembly(assembly.id), apartAnchor(assembly)),
+          },
+        }
+      : {}),
     share: percent((100 * booked) / Math.max(1, hours.total.build)),
     parts:
       depth === 0
@@ -55,6 +64,11 @@ export function assemblyRow(
             return child ? [assemblyRow(record, links, child, depth - 1)] : [];
           }),
   };
+}
+
+/** Where on an assembly's page the rows of its study and shop stand. */
+export function apartAnchor({ children }: Assembly): "parts" | "apart" {
+  return children.length > 0 ? "parts" : "apart";
 }
 
 /** Steps, closed steps and planned minutes of an assembly and everything below it. */

@@ -1,13 +1,16 @@
-import type { Session } from "../../../model/session.ts";
+import { kindsApart, type Session } from "../../../model/session.ts";
 import { hoursText } from "../../format/hours.ts";
 import type { Links } from "../links.ts";
-import type { Link, Mention } from "../page.ts";
+import type { Link, Mention, Sum } from "../page.ts";
 import type { RecordIndex } from "../record-index.ts";
 import { lotText } from "./cure-view.ts";
 
 /** One session as a row of a table. */
 export interface SessionRow {
   readonly number: number;
+  /** Where it stands on the sheet of its day: `s-3`. */
+  readonly anchor: string;
+  /** The day, leading to the session's row on its sheet. */
   readonly day: Mention;
   /** `18:40 to 21:05`, `23:10 to 00:30 next day`; absent when only hours were typed. */
   readonly when?: string;
@@ -19,6 +22,8 @@ export interface SessionRow {
   readonly kind: Session["kind"];
   /** Minutes times people, `2:30`: what the session adds to the totals. */
   readonly hours: string;
+  /** Which total that is. */
+  readonly of: Sum["of"];
   /** How it comes about, when more than one were present: `1:15 × 2`. */
   readonly product?: string;
   readonly stage?: string;
@@ -42,10 +47,12 @@ export function sessionRow(
 ): SessionRow {
   const { from, to, step, who, minutes, stage, note } = session;
   const { build } = record.analysis;
+  const anchor = record.anchorOfSession.get(session) ?? "";
   const stepTitle = step === undefined ? undefined : build.steps.get(step)?.title;
   return {
     number,
-    day: links.day(session.date),
+    anchor,
+    day: links.day(session.date, anchor),
     ...(from && to ? { when: spanText(from.local, to.local) } : {}),
     assembly: links.assembly(session.assembly),
     ...(step === undefined ? {} : { step: links.step(step) }),
@@ -56,6 +63,7 @@ export function sessionRow(
     }),
     kind: session.kind,
     hours: hoursText(minutes * who.length),
+    of: kindsApart.includes(session.kind) ? "apart" : "build",
     ...(who.length > 1 ? { product: `${hoursText(minutes)} × ${who.length}` } : {}),
     ...(stage === undefined ? {} : { stage }),
     lots: session.lots.map((lot) => lotText(record, lot)),

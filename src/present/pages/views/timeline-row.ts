@@ -23,6 +23,8 @@ export interface DayRow {
   readonly excerpt?: string;
   readonly hours: string;
   readonly apart?: string;
+  /** Hours of building up to this day, where days stand in order from the month's first. */
+  readonly toDate?: string;
   /** Length of its tick; the longest day of the record is 80 %, to leave room for the figure. */
   readonly length: Percent;
   readonly assemblies: readonly string[];

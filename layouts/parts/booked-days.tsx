@@ -1,0 +1,46 @@
+import type { Sum } from "../../src/present/pages/page.ts";
+import type { BookedMonth } from "../../src/present/pages/views/booked-days.ts";
+import { Table } from "./table.tsx";
+import { Words } from "./words.tsx";
+
+/** Hours by session, day and month; the sessions add up to their month. */
+export function BookedDays({
+  of,
+  counts,
+  caption,
+  main = false,
+}: {
+  of: readonly BookedMonth[];
+  counts: Sum["of"];
+  caption: string;
+  /** Whether the page's own figures are sums of these. */
+  main?: boolean;
+}) {
+  return (
+    <Table caption={caption} heads={["Month", "Days and their sessions", "#Hours"]} sum main={main}>
+      {of.map((row) => (
+        <tr>
+          <th scope="row" class="nb">
+            {row.month}
+          </th>
+          <td class="booked">
+            {row.days.map(({ day, sessions }) => (
+              <span>
+                <Words of={day} />{" "}
+                {sessions.map(({ text, href }, index) => (
+                  <small data-part={counts} data-private={href === undefined}>
+                    {index > 0 && "+ "}
+                    {href === undefined ? text : <a href={href}>{text}</a>}
+                  </small>
+                ))}
+              </span>
+            ))}
+          </td>
+          <td class="n" data-subtotal={counts}>
+            {row.hours}
+          </td>
+        </tr>
+      ))}
+    </Table>
+  );
+}
