@@ -2,22 +2,134 @@
 
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Analysis } from "../../src/compute/analysis.ts";
 import { analyze } from "../../src/compute/analyze.ts";
-import type { Edition } from "../../src/present/record/edition.ts";
+import { editions } from "../../src/present/record/edition.ts";
 import { journalFolder } from "../../src/read/files.ts";
 import { readBuild } from "../../src/read/read-build.ts";
+import { anyHours, lastDate } from "../support/any-build.ts";
+import { demoBuilt } from "../support/build-demo.ts";
+import { demoSite } from "../support/demo-site.ts";
 import { eventfulAnalysis, longAnalysis } from "../support/eventful-build.ts";
-import { followFigures } from "../support/figures.ts";
+import { type Followed, followFigures, type Pages } from "../support/figures.ts";
 import { renderedSite } from "../support/rendered-site.ts";
-import { temporaryJournal } from "../support/temporary-journal.ts";
+import { filesIn } from "../support/scratch-folder.ts";
+import { asOf } from "../support/small-build.ts";
+import { projectFolder } from "../support/witness.ts";
 
-const rendered = (analysis: Analysis, edition: Edition) =>
+/** Minutes of everybody at every session, counted from the sessions themselves. */
+function minutesOf({ build }: Analysis): number {
+  return build.days
+    .flatMap((day) => day.sessions)
+    .reduce((sum, { minutes, who }) => sum + minutes * who.length, 0);
+}
+
+function expectFollowed({ wrong, figures, entries }: Followed, atLeast: number, minutes?: number) {
+  expect(wrong).toEqual([]);
+  expect(figures).toBeGreaterThan(atLeast);
+  if (minutes !== undefined) {
+    expect([...entries.values()].reduce((sum, each) => sum + each, 0)).toBe(minutes);
+  }
+}
+
+const rendered = (analysis: Analysis, edition: (typeof editions)[number]) =>
   renderedSite({ analysis, diagnostics: analysis.diagnostics, pictures: new Map(), edition });
 
-test("eventful private", async () => {
-  const pages = await rendered(eventfulAnalysis(), "private");
-  const followed = followFigures(pages);
-  expect(followed.wrong).toEqual([]);
+describe("on the site of", () => {
+  test("a build in which everything happens", async () => {
+    const analysis = eventfulAnalysis();
+    const pages = await rendered(analysis, "private");
+    expectFollowed(followFigures(pages), 100, minutesOf(analysis));
+  });
+
+  test("the same for everybody: the private day has no sheet, its hours count", async () => {
+    const pages = await rendered(eventfulAnalysis(), "public");
+    expectFollowed(followFigures(pages), 100);
+  });
+
+  test("a long build, with more sessions on a step than can be read", async () => {
+    const analysis = longAnalysis(150);
+    const pages = await rendered(analysis, "private");
+    expectFollowed(followFigures(pages), 2000, minutesOf(analysis));
+  });
+
+  test("any build", async () => {
+    await fc.assert(
+      fc.asyncProperty(anyHours, fc.constantFrom(...editions), async (build, edition) => {
+        const { wrong } = followFigures(await rendered(analyze(build, asOf(lastDate)), edition));
+        expect(wrong).toEqual([]);
+      }),
+      { numRuns: 10 },
+    );
+  });
+
+  test("the sample journal, as it is read", async () => {
+    const folder = journalFolder(join(projectFolder, "site-demo"));
+    const read = folder && readBuild(folder, [], "names");
+    if (!read?.build || !read.zone) throw new Error("the sample journal cannot be read");
+    const analysis = analyze(read.build, read.zone.asOf(read.build.project.judgedOn ?? lastDate));
+    const pages = await rendered(analysis, "private");
+    expectFollowed(followFigures(pages), 2000, minutesOf(analysis));
+  });
+
+  test("the sample journal, as it is published", async () => {
+    await demoBuilt();
+    const pages = new Map(
+      filesIn(demoSite)
+        .filter((name) => name.endsWith(".html"))
+        .map((name) => [name, readFileSync(join(demoSite, name), "utf8")]),
+    );
+    expectFollowed(followFigures(pages), 2000);
+  });
+});
+
+describe("it would be noticed", () => {
+  const counted =
+    /(data-(?:figure|part|total|subtotal)="(?:build|apart)"[^>]*>(?:<a [^>]*>)?)(\d+):(\d\d)/g;
+
+  /** Pages with one figure a minute off. */
+  function spoiled(pages: Pages, where: number): { pages: Pages; at: string } {
+    const places = [...pages].flatMap(([path, html]) =>
+      [...html.matchAll(counted)].map((found) => ({ path, found })),
+    );
+    const place = places[Math.floor(where * places.length)];
+    if (!place) throw new Error("there are no figures");
+    const { path, found } = place;
+    const [whole, before = "", hours = "", minutes = ""] = found;
+    const other = `${before}${hours}:${minutes === "59" ? "58" : String(Number(minutes) + 1).padStart(2, "0")}`;
+    const html = pages.get(path) ?? "";
+    const next = html.slice(0, found.index) + other + html.slice(found.index + whole.length);
+    return { pages: new Map([...pages, [path, next]]), at: `${path}: ${whole}` };
+  }
+
+  test("one minute anywhere", async () => {
+    const pages = await rendered(eventfulAnalysis(), "private");
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 1, maxExcluded: true, noNaN: true }), (where) => {
+        const { pages: wrong, at } = spoiled(pages, where);
+        expect(followFigures(wrong).wrong, at).not.toEqual([]);
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  test.each([
+    ["a figure that nothing explains", "</h1>", "</h1><p>12:34 hours</p>", "is not marked"],
+    [
+      "a link to no page",
+      'href="../../../steps/hs-07/index.html"',
+      'href="../gone.html"',
+      "no page",
+    ],
+    ["a session without its row", 'id="s-1"', 'id="other"', "no place there"],
+  ])("%s", async (_, from, to, why) => {
+    const pages = await rendered(eventfulAnalysis(), "private");
+    const path = "2026/03/14/index.html";
+    const html = pages.get(path) ?? "";
+    expect(html).toContain(from);
+    const { wrong } = followFigures(new Map([...pages, [path, html.replaceAll(from, to)]]));
+    expect(wrong.join("\n")).toContain(why);
+  });
 });

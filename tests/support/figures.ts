@@ -251,7 +251,7 @@ function loose(page: Element): { text: string; around: Element }[] {
       else {
         // A point in time stands behind its date; what was planned was typed; nothing has no rows.
         const text = child
-          .replace(/\d{4}(?:,| at)? \d{1,2}:\d\d/g, "")
+          .replace(/\d{4}(?:-\d\d-\d\d|,| at)? \d{1,2}:\d\d/g, "")
           .replace(/\d+:\d\d planned/g, "")
           .replace(/\b0:00\b/g, "");
         const hours = /\b\d{1,6}:[0-5]\d\b/.exec(text)?.[0];
