@@ -122,7 +122,7 @@ export const { data, render } = template("record", ({ page, shell }) => (
               <td>
                 <Words of={each.day} />
               </td>
-              <th scope="row">
+              <th scope="row" class="nb">
                 <code>{each.field}</code>
               </th>
               <td>

@@ -59,8 +59,13 @@ export function assemblyPage(record: RecordIndex, assembly: Assembly): AssemblyP
   const { planned } = tallyOf(record, assembly);
   const photos = record.photosByAssembly.get(assembly.id) ?? [];
   const lines = record.linesByAssembly.get(assembly.id) ?? [];
-  const first = lines[0]?.date;
-  const last = lines.at(-1)?.date;
+  const worked = [...build.assemblies.values()]
+    .filter(({ path }) => path.includes(assembly.id))
+    .flatMap(({ id }) => record.linesByAssembly.get(id) ?? [])
+    .map(({ date }) => date)
+    .sort();
+  const first = worked[0];
+  const last = worked.at(-1);
   const total = hoursText(rolled.build);
   const hasParts = assembly.children.length > 0;
   const sums = {
