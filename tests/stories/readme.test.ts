@@ -59,6 +59,22 @@ const expectations: Readonly<Record<string, (said: Witnessed) => void>> = {
     clean(said);
     expect(said.stdout).toContain("How to mend it");
   },
+  [`${witness} explain hours --assembly rudder --month 2026-01`]: (said) => {
+    clean(said);
+    expect(said.stdout).toMatch(/\nbuilding: (?:\d+:\d\d \+ )+\d+:\d\d = 16:35\n/);
+  },
+  [`${witness} seal 2026-01 --dry-run`]: (said) => {
+    clean(said);
+    expect(said.stdout).toMatch(/^[0-9a-f]{64} {2}days\/2026\/2026-01-10\.md$/m);
+    expect(existsSync(join(checkout, "content/seals"))).toBe(false);
+  },
+  [`${witness} inbox content/inbox/hours.csv --map content/inbox/mapping.yaml`]: (said) => {
+    expect(said.status).toBe(0);
+    expect(said.stdout).toContain(`note: 'Bench built, 30" high'`);
+    expect(said.stdout).toContain("3 days, 3 sessions to be written");
+    expect(said.stderr).toContain("nothing was written");
+    expect(existsSync(join(checkout, "content/days/2025"))).toBe(false);
+  },
   // Nobody can be asked in a test; what the questions are is tried in tests/cli.
   [`${witness} evening`]: ({ status, stderr }) => {
     expect(status).toBe(2);
