@@ -21,6 +21,7 @@ export const places = {
   hours: "hours/",
   readings: "readings/",
   balance: "balance/",
+  portion: "portion/",
   open: "open/",
   photographs: "photographs/",
   limits: "limits/",
@@ -72,6 +73,11 @@ function slugOf(names: ReadonlyMap<string, string>, id: string): string {
   const name = names.get(id);
   if (name === undefined) throw new Error(`no page for "${id}": it is not declared`);
   return name;
+}
+
+/** The address a site stands at, with its closing slash. */
+export function siteAddress(typed: string): string {
+  return typed.endsWith("/") ? typed : `${typed}/`;
 }
 
 /** From a page back to the site's root: `../../../` for `2026/03/14/`, "" for the home page. */
