@@ -1,4 +1,4 @@
-import { Command } from "commander";
+import { Command, InvalidArgumentError } from "commander";
 import { journalSummary } from "../present/diagnostics/summary.ts";
 import { diagnosticsText } from "../present/diagnostics/terminal-text.ts";
 import type { Edition } from "../present/record/edition.ts";
@@ -26,7 +26,11 @@ interface BuildOptions extends JournalOptions {
 export function buildCommand(terminal: Terminal): Command {
   return withEditionOption(withJournalOptions(new Command("build")))
     .description("check the journal and build its site into out/NAME/site")
-    .option("--base <address>", "where the site will stand, for feeds and shared links")
+    .option(
+      "--base <address>",
+      "where the site will stand, for feeds and shared links (default: `address` in project.yaml)",
+      asAddress,
+    )
     .action(async (options: BuildOptions) => {
       const journal = openJournal(options);
       if (journal.errors.length > 0 || !journal.analysis) {
@@ -53,6 +57,14 @@ export function buildCommand(terminal: Terminal): Command {
         terminal.exit(exitCodes.problems);
       }
     });
+}
+
+/** Reads the address of a site; it ends in a slash. */
+function asAddress(text: string): string {
+  if (URL.canParse(text) && /^https?:$/.test(new URL(text).protocol)) {
+    return text.replace(/\/*$/, "/");
+  }
+  throw new InvalidArgumentError("Write it with https://, as in https://journal.example/.");
 }
 
 /** What a build says when it is done: what was found, and where the site is. */

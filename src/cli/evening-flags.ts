@@ -144,7 +144,10 @@ function timeFromFlags({ from, to, hours }: SessionFlags): SessionTime | undefin
     const read = spokenSpan(hours);
     if (read) return read;
     throw new UsageProblem(`\`${hours}\` is not a duration in whole minutes`, [
-      "write it as in `--hours 1:15`, `--hours 90min` or `--hours 1.25`",
+      "write it as in `--hours 1:15`, `--hours 90min` or `--hours 1.5`",
+      ...(/^\d+[.,]\d\d$/.test(hours)
+        ? [`hours and minutes have a colon between: \`--hours ${hours.replace(/[.,]/, ":")}\``]
+        : []),
     ]);
   }
   const begin = clockNamed("--from", from);

@@ -14,12 +14,16 @@ export function explainCommand(terminal: Terminal): Command {
   const command = new Command("explain");
   for (const option of hoursOptions) command.addOption(option);
   return command
-    .argument("[name]", "a check's name as printed in brackets, such as `expired-lot`, or `hours`")
+    .argument(
+      "[name...]",
+      "a check's name as printed in brackets, such as `expired-lot`, or `hours`",
+    )
     .description(
       "say in plain words what a check means; without a name, list all of them; with `hours`, print a sum of hours line by line",
     )
     .option("--json", "print the same as one object")
-    .action((name: string | undefined, options: HoursOptions) => {
+    .action((words: readonly string[], options: HoursOptions) => {
+      const name = nameSaid(words);
       if (name === "hours") {
         explainHours(options, terminal);
         return;
@@ -53,4 +57,10 @@ export function explainCommand(terminal: Terminal): Command {
         options.json ? JSON.stringify(explanation, undefined, 2) : explanationText(explanation),
       );
     });
+}
+
+// A name as it may be copied from a message, `error[expired-lot]:`, or said from memory.
+function nameSaid(words: readonly string[]): string | undefined {
+  const said = words.join("-").toLowerCase();
+  return words.length === 0 ? undefined : (/\[([a-z-]+)\]/.exec(said)?.[1] ?? said);
 }

@@ -58,7 +58,7 @@ function inOurWords(text: string): string {
     .replace(/\.?\n\(Did you mean (.*)\?\)/, "\n  = help: did you mean `$1`?")
     .replace(
       /(too many arguments for '\w+')\. .*/,
-      "$1\n  = help: everything is said with options; a journal is named `--journal DIR`",
+      "$1\n  = help: everything is said with options, words with blanks in quotes; a journal is named `--journal DIR`",
     );
 }
 

@@ -21,8 +21,9 @@ export function spokenTime(text: string): string | undefined {
 
 /**
  * Reads a duration as people type it: `1:15`, `1h15`, `1 h 15 min`, `90min`, `2h`, `1.25`, `1,5`.
- * A number alone is hours.
- * @returns `H:MM`, or `undefined` when it is none, nothing, or not in whole minutes.
+ * A number alone is hours. Whether `1.30` is an hour and a half or 78 minutes nobody can tell:
+ * of what could be minutes behind a point, only the quarters of an hour are read.
+ * @returns `H:MM`, or `undefined` when it is none, nothing, doubtful, or not in whole minutes.
  */
 export function spokenDuration(text: string): string | undefined {
   const minutes = minutesSpoken(text.trim().toLowerCase());
@@ -40,9 +41,15 @@ function minutesSpoken(typed: string): number | undefined {
   if (minutes) return Number(minutes[1]);
   const hours = /^(\d{1,3})(?:[.,](\d{1,2}))? ?(?:h|hrs?|hours?)?$/.exec(typed);
   if (!hours) return undefined;
+  if (isDoubtful(hours[2] ?? "") && !/h/.test(typed)) return undefined;
   // Hundredths of an hour, so that nothing is rounded: 1.25 h is 75 minutes, 1.33 h is none.
   const hundredths = Number(hours[1]) * 100 + Number((hours[2] ?? "").padEnd(2, "0"));
   return (hundredths * 3) / 5;
+}
+
+// Two digits that could be minutes as well as hundredths.
+function isDoubtful(digits: string): boolean {
+  return digits.length === 2 && Number(digits) < 60 && !["00", "25", "50"].includes(digits);
 }
 
 /**

@@ -91,6 +91,9 @@ describe("a duration", () => {
     ["1.5h", "1:30"],
     ["0.1", "0:06"],
     ["12.35 h", "12:21"],
+    ["1.75", "1:45"],
+    ["1.00", "1:00"],
+    ["0.80", "0:48"],
     ["100:00", "100:00"],
   ])("%s is %s", (typed, read) => {
     expect(spokenDuration(typed)).toBe(read);
@@ -105,7 +108,10 @@ describe("a duration", () => {
     ["1:5", "one digit of minutes behind a colon"],
     ["1h75", "more than an hour of minutes"],
     ["1.33", "no whole minutes"],
-    ["0.01", "no whole minutes"],
+    ["0.61", "no whole minutes"],
+    ["1.30", "an hour and a half, or 78 minutes?"],
+    ["1,15", "an hour and a quarter, or 69 minutes?"],
+    ["0.05", "five minutes, or three?"],
     ["-1:00", "less than nothing"],
     ["an hour", "words"],
     ["18:40-21:05", "two times"],
@@ -116,7 +122,7 @@ describe("a duration", () => {
 
   test("hundredths of an hour are whole minutes or nothing, never rounded", () => {
     for (let hundredths = 1; hundredths <= 2400; hundredths++) {
-      const typed = `${Math.floor(hundredths / 100)}.${String(hundredths % 100).padStart(2, "0")}`;
+      const typed = `${Math.floor(hundredths / 100)}.${String(hundredths % 100).padStart(2, "0")} h`;
       const read = spokenDuration(typed);
       const [hours, minutes] = (read ?? "0:00").split(":").map(Number) as [number, number];
       // A hundredth of an hour is 36 seconds.

@@ -12,7 +12,7 @@ describe("usage: exit code 2, nothing on the standard output, and a way on", () 
     [
       ["check", "content"],
       "witness: too many arguments for 'check'",
-      "everything is said with options; a journal is named `--journal DIR`",
+      "everything is said with options, words with blanks in quotes; a journal is named `--journal DIR`",
     ],
     [
       ["check", "--as-of", "2026-02-30"],
@@ -28,6 +28,11 @@ describe("usage: exit code 2, nothing on the standard output, and a way on", () 
       ["export", "--journal", "content/days"],
       "witness: `content/days` is not a journal: it has no `project.yaml`",
       "journals here: `--journal content`",
+    ],
+    [
+      ["build", "--base", "journal.example"],
+      "witness: option '--base <address>' argument 'journal.example' is invalid. Write it with https://, as in https://journal.example/.",
+      "options: npm run witness -- build --help",
     ],
     [
       ["export", "--paper", "a5"],

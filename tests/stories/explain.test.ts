@@ -6,7 +6,8 @@ import { shop, witness } from "../support/witness.ts";
 test("a check by its name, a name mistyped, and the list of all", async () => {
   const { cwd } = shop();
   const [one, json, mistyped, list] = await Promise.all([
-    witness(["explain", "expired-lot"], { cwd }),
+    // As it is copied from a message.
+    witness(["explain", "finding[expired-lot]:"], { cwd }),
     witness(["explain", "expired-lot", "--json"], { cwd }),
     witness(["explain", "expird-lot"], { cwd }),
     witness(["explain", "--json"], { cwd }),
