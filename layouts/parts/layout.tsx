@@ -15,14 +15,18 @@ export function Layout({ of }: { of: LayoutView }) {
       </h3>
       {of.over.length > 0 && (
         <p class="over">
-          <WordList of={of.over} />
+          {of.over.map((each) => (
+            <span>
+              <Words of={each} />
+            </span>
+          ))}
         </p>
       )}
       <p>{of.summary}</p>
       {of.note !== undefined && <p>{of.note}</p>}
       {of.trouble !== undefined && <p class="wants">Cannot be laid out: {of.trouble}.</p>}
       {drawing && (
-        <figure>
+        <figure data-pagefind-ignore>
           {drawing.kind === "row" ? (
             <RowDrawing of={drawing} id={anchor} says={of.summary} />
           ) : (
@@ -37,6 +41,9 @@ export function Layout({ of }: { of: LayoutView }) {
                 {cleco.legend}
               </span>
             )}
+            {of.keptOut.map((each) => (
+              <span class="key">{each}</span>
+            ))}
             <small>{of.caption}</small>
           </figcaption>
         </figure>
@@ -48,29 +55,20 @@ export function Layout({ of }: { of: LayoutView }) {
         </p>
       )}
       {of.checks.length > 0 && (
-        <Table
-          caption={`Checks of ${of.title}`}
-          quiet
-          heads={["Checked", "#Value", "Limit", "Rule", "Verdict"]}
-        >
+        <ul class="checks" aria-label={`Checks of ${of.title}`}>
           {of.checks.map((check) => (
-            <tr>
-              <th scope="row">{check.what}</th>
-              <td class="n">{check.value}</td>
-              <td>{check.limits}</td>
-              <td>
-                <Words of={check.rule} />
-                <small>
-                  {check.source}
-                  {check.precedence !== undefined && `; ${check.precedence}`}
-                </small>
-              </td>
-              <td>
-                <span class={`verdict ${check.standing}`}>{check.verdict}</span>
-              </td>
-            </tr>
+            <li>
+              <p>
+                {check.what} <strong>{check.value}</strong>
+              </p>
+              <span class={`verdict ${check.standing}`}>{check.verdict}</span>
+              <p class="evidence">
+                <Words of={check.rule} />: {check.limits}; {check.source}
+                {check.precedence !== undefined && `; ${check.precedence}`}
+              </p>
+            </li>
           ))}
-        </Table>
+        </ul>
       )}
       {of.deviation && (
         <p class="legend">
@@ -85,7 +83,7 @@ export function Layout({ of }: { of: LayoutView }) {
 function Numbers({ of }: { of: LayoutView }) {
   return (
     <div class="numbers" data-pagefind-ignore>
-      <details open={of.places.length === 0}>
+      <details open>
         <summary>Sizes</summary>
         <Table caption={`Sizes of ${of.title}`} quiet heads={["Size", "#Value", "#mm"]}>
           {of.sizes.map(({ what, typed, millimetres }) => (

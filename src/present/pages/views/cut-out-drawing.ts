@@ -1,4 +1,5 @@
 import type { CutOut } from "../../../model/layout.ts";
+import { lengthText } from "../../format/layout-lengths.ts";
 
 /** A cut-out drawn to scale. All numbers are in pixels from the top left. */
 export interface CutOutDrawing {
@@ -56,12 +57,13 @@ export function cutOutDrawing({ shape, length, width, corner, cornerHole }: CutO
   const right = tenth(box.x + w);
   const bottom = tenth(box.y + h);
   const centre = [tenth(box.x + w / 2), tenth(box.y + h / 2)] as const;
+  const radius = lengthText(corner.length.amount, corner.length.unit.symbol);
   const words =
     shape === "circle"
       ? []
       : shape === "slot"
-        ? ["ends rounded", `R ${corner.typed}`]
-        : [`R ${cornerHole ? `(${corner.typed})` : corner.typed}`, "4 corners"];
+        ? ["ends rounded", `R ${radius}`]
+        : [`R ${radius}`, "4 corners"];
   return {
     kind: "cut-out",
     width: frame,

@@ -65,6 +65,8 @@ export interface LayoutView {
   readonly summary: string;
   readonly note?: string;
   readonly drawing?: RowDrawing | CutOutDrawing;
+  /** What stands behind each mark of a keep-out: `K1: stringer, kept clear by 1.5 D`. */
+  readonly keptOut: readonly string[];
   /** How the drawing is to be read. */
   readonly caption: string;
   /** Why a row cannot be laid out; in the place of a drawing. */
@@ -106,6 +108,7 @@ export function layoutView(record: RecordIndex, links: Links, laidOut: LaidOut):
       ? { trouble: onPage(whyNoRow(piece, row, laidOut).message) }
       : {}),
     ...(piece.kind === "row" ? { cleco: clecoView(piece.diameter) } : {}),
+    keptOut: piece.kind === "row" ? keptOutWords(piece) : [],
     caption: captionOf(drawing),
     sizes: piece.kind === "row" ? rowSizes(piece, laid) : cutOutSizes(piece),
     places,
@@ -120,6 +123,13 @@ export function layoutView(record: RecordIndex, links: Links, laidOut: LaidOut):
         }))
       : [],
   };
+}
+
+function keptOutWords({ keepOuts }: FastenerRow): string[] {
+  return keepOuts.map(
+    ({ clear, what = "kept out" }, index) =>
+      `K${index + 1}: ${what}${clear ? `, kept clear by ${clear.typed}` : ""}`,
+  );
 }
 
 function captionOf(drawing: LayoutView["drawing"]): string {

@@ -112,12 +112,9 @@ export function rowDrawing(piece: FastenerRow, row: Row): RowDrawing {
     };
   };
   const tiers: Omit<AlongDimension, "y">[][] = [
-    edge
-      ? [
-          dimension(0, first, `edge ${text(edge)}`, "right"),
-          ...(spaces > 0 ? [dimension(last, length, `edge ${text(edge)}`, "left")] : []),
-        ]
-      : [],
+    edge ? [dimension(0, first, `edge ${text(edge)}`, "right")] : [],
+    // On a narrow screen the two would meet on one line.
+    edge && spaces > 0 ? [dimension(last, length, `edge ${text(edge)}`, "left")] : [],
     row.pitch ? [dimension(first, places[1] ?? last, `pitch ${text(row.pitch)}`)] : [],
     ...piece.keepOuts.map(({ from, to }, index) => [
       dimension(
