@@ -12,6 +12,9 @@ import { readBuild, type UnwrittenEntry } from "../read/read-build.ts";
 import type { PhotographReading } from "../read/seals.ts";
 import { dateIn } from "../read/zone-clock.ts";
 import { type ExitCode, exitCodes } from "./terminal.ts";
+import { UsageProblem } from "./usage-problem.ts";
+
+export { UsageProblem };
 
 /** What every verb that reads a journal takes. */
 export interface JournalOptions {
@@ -28,18 +31,6 @@ export interface Journal {
   readonly diagnostics: readonly Diagnostic[];
   readonly errors: readonly Diagnostic[];
   readonly findings: readonly Diagnostic[];
-}
-
-/** A command used in a way it cannot be: exit code 2. */
-export class UsageProblem extends Error {
-  override readonly name = "UsageProblem";
-
-  constructor(
-    message: string,
-    readonly help: readonly string[] = [],
-  ) {
-    super(message);
-  }
 }
 
 /** Adds `--journal` and `--as-of`. */

@@ -1,9 +1,9 @@
 import { createRequire } from "node:module";
 import { Command, CommanderError } from "commander";
 import { MachineProblem } from "../write/machine-problem.ts";
-import { UsageProblem } from "./journal.ts";
 import { swallowedOptions } from "./swallowed-options.ts";
 import { type ExitCode, exitCodes, processTerminal, type Terminal } from "./terminal.ts";
+import { UsageProblem } from "./usage-problem.ts";
 import { commandsFor } from "./verbs.ts";
 
 const { version } = createRequire(import.meta.url)("../../package.json") as { version: string };
@@ -31,13 +31,13 @@ async function run(args: readonly string[], terminal: Terminal): Promise<void> {
       writeErr: (text) => terminal.err(text.replace(/\n$/, "")),
       outputError: (text, write) => write(inOurWords(text)),
     });
-  for (const command of await commandsFor(args[2], terminal, version)) {
-    command.copyInheritedSettings(program);
-    command.showHelpAfterError(`  = help: options: npm run witness -- ${command.name()} --help`);
-    program.addCommand(command);
-  }
-  program.showHelpAfterError("  = help: all verbs: npm run witness -- --help");
   try {
+    for (const command of await commandsFor(args[2], terminal, version)) {
+      command.copyInheritedSettings(program);
+      command.showHelpAfterError(`  = help: options: npm run witness -- ${command.name()} --help`);
+      program.addCommand(command);
+    }
+    program.showHelpAfterError("  = help: all verbs: npm run witness -- --help");
     const verb = program.commands.find((command) => command.name() === args[2]);
     const swallowed = swallowedOptions(verb, args, process.env);
     if (swallowed.length > 0) {

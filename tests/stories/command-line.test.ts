@@ -106,6 +106,19 @@ describe("the machine: exit code 3", () => {
   });
 });
 
+test("a fault of the program is said to be one, with what lies behind it: exit code 70", async () => {
+  const { cwd } = shop();
+  // A machine whose Node lacks something that the program relies on.
+  const env = { NODE_OPTIONS: "--import=data:text/javascript,delete%20Array.prototype.toSorted" };
+  const { status, stdout, stderr } = await witness(["check"], { cwd, env });
+  expect(stderr).toMatch(
+    /^witness: this is a fault of the program, not of the journal\nTypeError: /,
+  );
+  expect(stderr).toMatch(/\n {4}at .*src\//);
+  expect(stderr).toMatch(/\n {2}= help: report it with the lines above/);
+  expect([status, stdout]).toEqual([70, ""]);
+});
+
 test("a reader that stops reading is no fault", async () => {
   const { cwd } = shop();
   const many = "sessions:\n  - { assembly: tial, who: [adda], hours: one, kind: shp }\n";
