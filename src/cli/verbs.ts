@@ -14,6 +14,7 @@ const verbs: Readonly<Record<string, Loader>> = {
     (await import("./export.ts")).exportCommand(terminal, version),
   evening: async (terminal) => (await import("./evening.ts")).eveningCommand(terminal),
   reckon: async (terminal) => (await import("./reckon.ts")).reckonCommand(terminal),
+  portion: async (terminal) => (await import("./portion.ts")).portionCommand(terminal),
   seal: async (terminal, version) => (await import("./seal.ts")).sealCommand(terminal, version),
   inbox: async (terminal) => (await import("./inbox.ts")).inboxCommand(terminal),
 };

@@ -16,6 +16,7 @@ import type { FigureValue } from "./figure.ts";
 import type { Assurance, Verdict } from "./judge.ts";
 import type { LaidOut } from "./laid-out.ts";
 import type { BalanceLedger } from "./ledgers/balance.ts";
+import type { PortionLedger } from "./ledgers/portion.ts";
 import type { LimitsFault } from "./limits.ts";
 
 /** One person's share of one session: the grain that every total is a sum of. */
@@ -189,6 +190,8 @@ export interface Analysis {
   readonly instruments: readonly InstrumentState[];
   /** Weight and balance; absent when the journal keeps no register of it. */
   readonly balance?: BalanceLedger;
+  /** The major-portion sheet; absent when the journal keeps none. */
+  readonly portion?: PortionLedger;
   /** From the checks only; in order of place. What reading found comes beside the build. */
   readonly diagnostics: readonly Diagnostic[];
 }

@@ -13,6 +13,7 @@ import { hoursLedger } from "./ledgers/hours.ts";
 import { instrumentsLedger } from "./ledgers/instruments.ts";
 import { layoutsLedger } from "./ledgers/layouts.ts";
 import { lotsLedger } from "./ledgers/lots.ts";
+import { portionLedger } from "./ledgers/portion.ts";
 import { readingsLedger } from "./ledgers/readings.ts";
 import { squawksLedger } from "./ledgers/squawks.ts";
 import { stepsLedger } from "./ledgers/steps.ts";
@@ -32,6 +33,7 @@ import { stepsLedger } from "./ledgers/steps.ts";
  */
 export function analyze(build: Build, asOf: AsOf): Analysis {
   const ordered = inOrderOfDate(build);
+  const portion = portionLedger(ordered);
   const ledgers: Ledgers = {
     build: ordered,
     asOf,
@@ -46,6 +48,7 @@ export function analyze(build: Build, asOf: AsOf): Analysis {
     lots: lotsLedger(ordered, asOf),
     instruments: instrumentsLedger(ordered, asOf),
     ...(ordered.balance ? { balance: balanceLedger(ordered.balance) } : {}),
+    ...(portion ? { portion } : {}),
   };
   const privateFiles = new Set(ordered.days.filter((day) => day.private).map(({ file }) => file));
   const diagnostics: Diagnostic[] = [];

@@ -11,6 +11,7 @@ import type { Lot } from "./lot.ts";
 import type { Reading } from "./measurement.ts";
 import type { Person } from "./person.ts";
 import type { Photo } from "./photo.ts";
+import type { Portion } from "./portion.ts";
 import type { Project } from "./project.ts";
 import type { Seal } from "./seal.ts";
 import type { Session } from "./session.ts";
@@ -41,6 +42,8 @@ export interface Build extends Registers {
   readonly project: Project;
   /** Absent when the journal keeps no register of weight and balance. */
   readonly balance?: Balance;
+  /** Absent when the journal keeps no major-portion sheet. */
+  readonly portion?: Portion;
   /** By date, oldest first. */
   readonly days: readonly Day[];
   /** Months that were closed, oldest first. */

@@ -31,6 +31,8 @@ export interface Session {
   readonly stage?: string;
   /** Ids of lots used up in this session. */
   readonly lots: readonly string[];
+  /** Ids of the tasks of the major-portion sheet that the session is evidence of; absent: none. */
+  readonly tasks?: readonly string[];
   readonly note?: string;
   readonly private: boolean;
   readonly span: Span;

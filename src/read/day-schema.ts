@@ -38,7 +38,12 @@ export const amendmentsShape = list(
 );
 
 /** The shape of a day entry, with every name that it may use. Made once for a journal. */
-export function dayShape(registers: Registers, project: Project) {
+export function dayShape(
+  registers: Registers,
+  project: Project,
+  tasks: ReadonlyMap<string, unknown> = new Map(),
+) {
+  const task = nameOf("task", "tasks.csv", tasks);
   const person = nameOf("person", "people.yaml", registers.people);
   const assembly = nameOf("assembly", "assemblies.yaml", registers.assemblies);
   const step = nameOf("step", "assemblies.yaml", registers.steps);
@@ -68,6 +73,7 @@ export function dayShape(registers: Registers, project: Project) {
     kind: required(choice("kind of work", workKinds), "kind: assemble"),
     stage: optional(choice("stage", project.stages), "stage: riveted"),
     lots: optional(list("lots", lot, "lots: [rivets-ad3-7]"), "lots: [rivets-ad3-7]"),
+    tasks: optional(list("tasks", task, "tasks: [F1]"), "tasks: [F1]"),
     note: optional(text, "note: what went on"),
     private: optional(yesOrNo, "private: true"),
   });

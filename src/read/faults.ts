@@ -44,6 +44,9 @@ export const readerFaults = [
   "identity-differs",
   "not-csv",
   "duplicate-row",
+  "not-a-share",
+  "not-a-split",
+  "portion-of-an-alteration",
   ...sealFaults,
 ] as const;
 export type ReaderFault = (typeof readerFaults)[number];

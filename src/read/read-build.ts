@@ -14,6 +14,7 @@ import { notPortable } from "./portable-name.ts";
 import { readBalance } from "./read-balance.ts";
 import { readDay } from "./read-day.ts";
 import type { ProseStretch } from "./read-layouts.ts";
+import { type PortionFiles, readPortion } from "./read-portion.ts";
 import { readProject, readRegisters } from "./registers.ts";
 import { findAfterSeal, type PhotographReading, readSeals } from "./seals.ts";
 import { SourceFile } from "./source-file.ts";
@@ -74,7 +75,9 @@ export function readBuild(
   );
   if (!project) return { diagnostics: [...faults.found].sort(byPlace) };
   const zone = new ZoneClock(project.zone);
-  const context = { project, registers, zone, photographs };
+  const portionFiles = readPortionFiles(folder, project.basis, register, faults);
+  const portion = readPortion(portionFiles, { basis: project.basis, registers }, faults);
+  const context = { project, registers, zone, photographs, tasks: portion?.tasks ?? new Map() };
   const { days, omissions, seals } = readDays(folder, drafts, context, faults);
   const balanceTree = hasFile(folder, "balance.yaml") ? register("balance") : undefined;
   const entries = new Set(days.map(({ date }) => date));
@@ -90,6 +93,7 @@ export function readBuild(
       project,
       ...registers,
       ...(balance ? { balance } : {}),
+      ...(portion ? { portion } : {}),
       days,
       seals: seals.map(({ seal }) => seal),
       omissions,
@@ -117,11 +121,38 @@ function readRegisterFile(
   return yamlTree({ source, start: 0, end: text.length }, faults);
 }
 
+// The sheet and its list belong together: where one is, the other has to be.
+function readPortionFiles(
+  folder: JournalFolder,
+  basis: Project["basis"],
+  register: (name: string) => MapNode | undefined,
+  faults: Faults,
+): PortionFiles {
+  const here = { sheet: hasFile(folder, "portion.yaml"), tasks: hasFile(folder, "tasks.csv") };
+  const sheet = here.sheet ? register("portion") : undefined;
+  const tasks = here.tasks
+    ? new SourceFile(`${folder.name}/tasks.csv`, readText(`${folder.absolute}/tasks.csv`))
+    : undefined;
+  if (here.sheet !== here.tasks && basis !== "alteration") {
+    const [has, lacks] = here.sheet ? ["portion.yaml", "tasks.csv"] : ["tasks.csv", "portion.yaml"];
+    faults.add("missing-file", new SourceFile(`${folder.name}/${lacks}`, "").span(0, 1), {
+      message: `the journal has \`${has}\` and no \`${lacks}\``,
+      help: [
+        here.sheet
+          ? "put the list of tasks of your own kit there: `section,task_number,task` and one row for each task"
+          : "write there which list it is and how its tasks are divided; the README shows one",
+      ],
+    });
+  }
+  return { sheet, tasks };
+}
+
 interface Context {
   readonly project: Project;
   readonly registers: Registers;
   readonly zone: ZoneClock;
   readonly photographs: PhotographReading;
+  readonly tasks: ReadonlyMap<string, unknown>;
 }
 
 interface Entry extends DatedTree {
@@ -158,7 +189,7 @@ function readDays(
     faults,
   );
   const { trees, amendments } = amend(entries, faults);
-  const shape = dayShape(context.registers, context.project);
+  const shape = dayShape(context.registers, context.project, context.tasks);
   const read: ReadDay[] = [];
   for (const [index, { tree }] of trees.entries()) {
     const entry = entries[index];

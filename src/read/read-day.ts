@@ -160,6 +160,7 @@ function readSession(
     }),
     lots: typed.lots?.map(({ text }) => text) ?? [],
     lotSpans: typed.lots?.map(({ span }) => span) ?? [],
+    ...given({ tasks: typed.tasks?.map(({ text }) => text) }),
     private: typed.private ?? false,
     span: typed.assembly.span,
   };

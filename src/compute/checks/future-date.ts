@@ -6,10 +6,12 @@ import type { Ledgers } from "../check.ts";
 /**
  * Reports each entry whose date is after the day of judgement, and each one said to be written
  * after that day was over. An entry whose date itself is in the future is reported once. So is
- * each weighing, projection or change of equipment after the day of judgement.
+ * each weighing, projection or change of equipment after the day of judgement, and each division
+ * or addition of a task.
  */
 export function* futureDate({ build, asOf }: Ledgers): Generator<Diagnostic> {
   yield* futureBalance(build, asOf);
+  yield* futurePortion(build, asOf);
   for (const { date, written, writtenSpan, span } of build.days) {
     if (date > asOf.date) {
       yield {
@@ -59,6 +61,34 @@ function* futureBalance({ balance }: Build, asOf: AsOf): Generator<Diagnostic> {
       notes: [`judged on ${asOf.date}`],
       help: [
         "correct `on`, or leave it out until it has happened",
+        "to judge the journal on a later day, give `--as-of`",
+      ],
+    };
+  }
+}
+
+function* futurePortion({ portion }: Build, asOf: AsOf): Generator<Diagnostic> {
+  if (!portion) return;
+  for (const { what, date, span } of [
+    ...[...portion.tasks.values()].flatMap(({ id, added, span }) =>
+      added ? [{ what: `the added task \`${id}\``, date: added.date, span }] : [],
+    ),
+    ...portion.splits.map(({ task, date, span }) => ({
+      what: `the division of task \`${task}\``,
+      date,
+      span,
+    })),
+  ]) {
+    if (date <= asOf.date) continue;
+    yield {
+      code: "future-date",
+      severity: "error",
+      span,
+      message: `${what} is dated ${date}, after ${asOf.date}`,
+      label: "has not come yet",
+      notes: [`judged on ${asOf.date}`],
+      help: [
+        "correct `on`; to see what a planned change would do, run `witness portion --what-if`",
         "to judge the journal on a later day, give `--as-of`",
       ],
     };

@@ -36,6 +36,8 @@ import { notALayout } from "./not-a-layout.ts";
 import { notANumber } from "./not-a-number.ts";
 import { notAQuantity } from "./not-a-quantity.ts";
 import { notASeal } from "./not-a-seal.ts";
+import { notAShare } from "./not-a-share.ts";
+import { notASplit } from "./not-a-split.ts";
 import { notATable } from "./not-a-table.ts";
 import { notATime } from "./not-a-time.ts";
 import { notAZone } from "./not-a-zone.ts";
@@ -47,6 +49,7 @@ import { openSquawkOnClosedStep } from "./open-squawk-on-closed-step.ts";
 import { outsideTheTable } from "./outside-the-table.ts";
 import { overlappingSessions } from "./overlapping-sessions.ts";
 import { pathLeavesJournal } from "./path-leaves-journal.ts";
+import { portionOfAnAlteration } from "./portion-of-an-alteration.ts";
 import { readingNotProven } from "./reading-not-proven.ts";
 import { readingOutOfLimits } from "./reading-out-of-limits.ts";
 import { rowDoesNotFit } from "./row-does-not-fit.ts";
@@ -116,6 +119,9 @@ export const allExplanations: readonly Explanation[] = [
   identityDiffers,
   notCsv,
   duplicateRow,
+  notAShare,
+  notASplit,
+  portionOfAnAlteration,
   notASeal,
   sealChainBroken,
   sealedEntryDiffers,

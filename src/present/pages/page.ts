@@ -90,6 +90,7 @@ export const parts = [
   "hours",
   "readings",
   "balance",
+  "portion",
   "open",
   "photographs",
   "limits",

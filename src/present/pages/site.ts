@@ -21,6 +21,7 @@ import {
   photographMonthPage,
   photographsPage,
 } from "./photographs-page.ts";
+import { type PortionPage, portionPage } from "./portion-page.ts";
 import { type ReadingsPage, type RulePage, readingsPage, rulePage } from "./readings-page.ts";
 import { type RecordIndex, recordIndex, type SiteInput } from "./record-index.ts";
 import { type StepPage, stepPage } from "./step-page.ts";
@@ -72,6 +73,8 @@ export interface SitePages {
   readonly rule: readonly RulePage[];
   /** One, or none when the journal keeps no register of weight and balance. */
   readonly balance: readonly BalancePage[];
+  /** One, or none when the journal keeps no major-portion sheet. */
+  readonly portion: readonly PortionPage[];
   readonly open: readonly OpenItemsPage[];
   readonly photographs: readonly PhotographsPage[];
   readonly photographMonth: readonly PhotographMonthPage[];
@@ -103,6 +106,7 @@ export function sitePages(input: SiteInput): Site {
   const months = [...record.daysByMonth.keys()];
   const photoMonths = [...record.photosByMonth.keys()];
   const balance = balancePage(record);
+  const portion = portionPage(record);
   return {
     shell: shellOf(record),
     pages: {
@@ -119,6 +123,7 @@ export function sitePages(input: SiteInput): Site {
       readings: [readingsPage(record)],
       rule: [...build.rules.values()].map((rule) => rulePage(record, rule)),
       balance: balance ? [balance] : [],
+      portion: portion ? [portion] : [],
       open: [openItemsPage(record)],
       photographs: [photographsPage(record)],
       photographMonth: photoMonths.map((month, index) =>
@@ -141,11 +146,17 @@ const partNames: Record<Part, { readonly text: string; readonly place: keyof typ
   hours: { text: "Hours", place: "hours" },
   readings: { text: "Readings", place: "readings" },
   balance: { text: "Balance", place: "balance" },
+  portion: { text: "Portion", place: "portion" },
   open: { text: "Open items", place: "open" },
   photographs: { text: "Photographs", place: "photographs" },
   limits: { text: "Limits", place: "limits" },
   search: { text: "Search", place: "search" },
 };
+
+// Parts that are there only where the journal keeps the register behind them.
+const kept = ["balance", "portion"] as const;
+const isKept = (part: Part): part is (typeof kept)[number] =>
+  kept.some((register) => register === part);
 
 function shellOf(record: RecordIndex): Shell {
   const { project } = record.analysis.build;
@@ -157,7 +168,7 @@ function shellOf(record: RecordIndex): Shell {
     editionNote: editionNote(record),
     caution,
     nav: (Object.keys(partNames) as Part[])
-      .filter((part) => part !== "balance" || record.analysis.balance !== undefined)
+      .filter((part) => !isKept(part) || record.analysis[part] !== undefined)
       .map((part) => ({
         part,
         text: partNames[part].text,

@@ -9,6 +9,7 @@ import type { Reading } from "../../model/measurement.ts";
 import type { Photo } from "../../model/photo.ts";
 import { kindsApart, type Session } from "../../model/session.ts";
 import type { Squawk } from "../../model/squawk.ts";
+import { layoutRecord } from "./layout-record.ts";
 import {
   citationRecord,
   given,
@@ -40,6 +41,8 @@ function statesOf(analysis: Analysis) {
     holds: new Map(analysis.holds.map((state) => [state.hold.id, state])),
     squawks: new Map(analysis.squawks.map((state) => [state.squawk.id, state])),
     deviations: new Map(analysis.deviations.map((state) => [state.deviation.id, state])),
+    // An edition may leave the name of a deviation out of a layout; its place stays.
+    layouts: new Map(analysis.layouts.map((laidOut) => [laidOut.layout.span, laidOut])),
     sessionNumbers,
   };
 }
@@ -70,6 +73,7 @@ function dayRecord(day: Day, states: States) {
     deviations: day.deviations.map((deviation) => deviationRecord(deviation, states)),
     squawks: day.squawks.map((squawk) => squawkRecord(squawk, states)),
     inspections: day.inspections.map(inspectionRecord),
+    layouts: day.layouts.map((layout) => layoutRecord(layout, states.layouts.get(layout.span))),
     photos: day.photos.map(photoRecord),
     amendments: day.amendments.map(amendmentRecord),
     next: [...day.next],
@@ -96,6 +100,7 @@ function sessionRecord(session: Session, index: number) {
     ...given("typed", typedText(session.minutesSpan)),
     ...given("stage", session.stage),
     lots: [...session.lots],
+    ...given("tasks", session.tasks && [...session.tasks]),
     ...given("note", session.note),
     private: session.private,
     source: placeRecord(session.span),

@@ -5,6 +5,7 @@ import type { Seal } from "../../model/seal.ts";
 import { balanceRecord } from "./balance-record.ts";
 import { daysRecord } from "./day-record.ts";
 import { caution, type EditedAnalysis, type Edition, editionNote } from "./edition.ts";
+import { portionRecord } from "./portion-record.ts";
 import { given, hoursRecord, namedHours, placeRecord } from "./record-values.ts";
 import { projectRecord, registersRecord } from "./registers-record.ts";
 
@@ -51,6 +52,7 @@ export function journalRecord(edited: EditedAnalysis, programVersion: string) {
     days: daysRecord(analysis),
     seals: analysis.build.seals.map(sealRecord),
     ...given("balance", analysis.balance && balanceRecord(analysis.balance)),
+    ...given("portion", analysis.portion && portionRecord(analysis.portion)),
     omissions: analysis.build.omissions.map(({ file, why }) => ({ file, why })),
     totals: totalsRecord(analysis.hours),
     findings: diagnostics.map(findingRecord),

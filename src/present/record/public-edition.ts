@@ -15,6 +15,7 @@ import type {
 } from "../../compute/analysis.ts";
 import type { LaidOut } from "../../compute/laid-out.ts";
 import { balanceLedger } from "../../compute/ledgers/balance.ts";
+import type { PortionLedger } from "../../compute/ledgers/portion.ts";
 import type { Amendment } from "../../model/amendment.ts";
 import type { Balance } from "../../model/balance.ts";
 import type { Cure } from "../../model/cure.ts";
@@ -111,6 +112,7 @@ export function publicEdition(
       }),
     ),
     ...(balance ? { balance: balanceLedger(balance) } : {}),
+    ...(analysis.portion ? { portion: shown.portion(analysis.portion) } : {}),
     diagnostics: analysis.diagnostics.map((diagnostic) => shown.diagnostic(diagnostic)),
   };
   return {
@@ -497,6 +499,27 @@ class Shown {
         who: weighing.who.map((person) => this.#names.id(person)),
       })),
       cases: balance.cases.filter((loading) => !loading.private),
+    };
+  }
+
+  /** What evidence there is stays as it is, even where the entry itself is not shown. */
+  portion(ledger: PortionLedger): PortionLedger {
+    const tasks = new Map(
+      [...ledger.tasks].map(([id, state]) => [
+        id,
+        {
+          ...state,
+          claims: state.claims.map((claim) => ({ ...claim, session: this.session(claim.session) })),
+        },
+      ]),
+    );
+    return {
+      ...ledger,
+      tasks,
+      sections: ledger.sections.map((section) => ({
+        ...section,
+        tasks: section.tasks.map((state) => tasks.get(state.task.id) ?? state),
+      })),
     };
   }
 

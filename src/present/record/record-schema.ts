@@ -17,6 +17,8 @@ import {
   whole,
   yesOrNo,
 } from "./json-schema.ts";
+import { layoutsSchema } from "./layout-schema.ts";
+import { portionSchema } from "./portion-schema.ts";
 import { headProperties, sharedDefinitions } from "./shared-definitions.ts";
 
 const source = shared("Where it was typed.", "source");
@@ -51,6 +53,7 @@ export function recordSchema(): JsonSchema {
         days: list("The entries, oldest first.", day),
         seals: list("Months that were closed, oldest first.", seal),
         balance: optional(balanceSchema),
+        portion: optional(portionSchema),
         omissions: list(
           "Files of the journal that are not part of the record, such as drafts.",
           object("A file left out.", { file: text("Its path."), why: text("The reason.") }),
@@ -232,6 +235,9 @@ const session = object("Who worked on what, from when to when, and as which kind
   ),
   stage: optional(text("How far the step's joint was at the end.")),
   lots: list("Ids of lots used.", text("An id.")),
+  tasks: optional(
+    list("Ids of the tasks of the major-portion sheet it is evidence of.", text("An id.")),
+  ),
   note: optional(text("Note.")),
   private: yesOrNo("Whether the public edition leaves out the note."),
   source,
@@ -411,6 +417,7 @@ const day = object("One dated entry.", {
       source,
     }),
   ),
+  layouts: layoutsSchema,
   photos: list(
     "Photographs named by the day.",
     object("A photograph.", {

@@ -7,6 +7,7 @@ import { inspectionsTable } from "./inspections.ts";
 import { lotsTable } from "./lots.ts";
 import { openItemsTable } from "./open-items.ts";
 import { photosTable } from "./photos.ts";
+import { portionHistoryTable, portionTable } from "./portion.ts";
 import { readingsTable } from "./readings.ts";
 import { sealsTable } from "./seals.ts";
 import type { CellTable } from "./table.ts";
@@ -23,9 +24,15 @@ export const allTables: readonly CellTable[] = [
   amendmentsTable,
   sealsTable,
   balanceTable,
+  portionTable,
+  portionHistoryTable,
 ];
 
-/** The tables that a record has: that of weight and balance only where a register of it is kept. */
-export function tablesOf({ balance }: Analysis): readonly CellTable[] {
-  return balance ? allTables : allTables.filter((table) => table !== balanceTable);
+/** The tables that a record has: those of a register only where the register is kept. */
+export function tablesOf({ balance, portion }: Analysis): readonly CellTable[] {
+  const absent = new Set<CellTable>([
+    ...(balance ? [] : [balanceTable]),
+    ...(portion ? [] : [portionTable, portionHistoryTable]),
+  ]);
+  return allTables.filter((table) => !absent.has(table));
 }

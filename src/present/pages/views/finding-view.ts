@@ -25,7 +25,7 @@ export function findingView(
   number: number,
 ): FindingView {
   const date = record.dateByFile.get(span.file);
-  const day = date === undefined ? balanceSheet(record, links, span.file) : links.day(date);
+  const day = date === undefined ? registerSheet(record, links, span.file) : links.day(date);
   return {
     number,
     title: code.replaceAll("-", " "),
@@ -36,10 +36,15 @@ export function findingView(
   };
 }
 
-function balanceSheet(record: RecordIndex, links: Links, file: string): Mention | undefined {
-  return record.analysis.balance?.register.span.file === file
-    ? { text: "Weight and balance", href: links.to(places.balance) }
-    : undefined;
+function registerSheet(record: RecordIndex, links: Links, file: string): Mention | undefined {
+  const { balance, portion } = record.analysis;
+  if (balance?.register.span.file === file) {
+    return { text: "Weight and balance", href: links.to(places.balance) };
+  }
+  if (portion?.register.span.file === file) {
+    return { text: "Major-portion sheet", href: links.to(places.portion) };
+  }
+  return undefined;
 }
 
 // Backquotes and places in files are for the terminal; on a page the words stand by themselves.

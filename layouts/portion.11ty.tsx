@@ -1,0 +1,157 @@
+import type { PortionPage, PortionSumView } from "../src/present/pages/portion-page.ts";
+import { Findings } from "./parts/finding.tsx";
+import { Section } from "./parts/section.tsx";
+import { Sheet } from "./parts/sheet.tsx";
+import { Table } from "./parts/table.tsx";
+import { template } from "./parts/template.tsx";
+import { Fact, Words } from "./parts/words.tsx";
+
+const shareHeads = ["#Kit or part maker", "#Paid help", "#Assembly", "#Fabrication"];
+
+export const { data, render } = template("portion", ({ page, shell }) => (
+  <Sheet page={page} shell={shell}>
+    <p class="summary">{page.sentence}</p>
+    <p class="left-off">{page.cautions[0]}</p>
+    <Section id="lines" title="The two lines">
+      <Table
+        caption="The builder's share against each line"
+        quiet
+        heads={["Line", "Verdict", "And"]}
+      >
+        {page.lines.map((line) => (
+          <tr>
+            <th scope="row">{line.title}</th>
+            <td class="nb">{line.verdict}</td>
+            <td>
+              {line.says.map((each) => (
+                <small>{each}</small>
+              ))}
+            </td>
+          </tr>
+        ))}
+      </Table>
+    </Section>
+    {page.findings.length > 0 && (
+      <Section id="findings" title="Findings" figure={`${page.findings.length}`}>
+        <Findings of={page.findings} />
+      </Section>
+    )}
+    <Section id="evidence" title="Evidence" figure={`${page.covered} of ${page.evidence.length}`}>
+      <p class="legend">
+        For each task that the builder has a share of: a dated entry by a builder or an unpaid
+        helper, its place, what it says, and a photograph. Tasks that lack something come first.
+      </p>
+      <Evidence of={page.evidence} />
+    </Section>
+    <Section id="sheet" title="The sheet" figure={page.sum.percent}>
+      <dl class="facts">
+        {page.list.map(({ label, value }) => (
+          <Fact label={label}>{value}</Fact>
+        ))}
+      </dl>
+      {page.sections.map((section) => (
+        <Table
+          caption={section.title}
+          heads={["No.", "Task", ...shareHeads]}
+          foot={<SumRow of={section.sum} />}
+        >
+          {section.tasks.map((task) => (
+            <tr id={task.anchor}>
+              <td class="nb">{task.number}</td>
+              <th scope="row">
+                {task.title}
+                {task.marks.map((mark) => (
+                  <small>{mark}</small>
+                ))}
+              </th>
+              <td class="n">{task.kit}</td>
+              <td class="n">{task.paid}</td>
+              <td class="n">{task.assembly}</td>
+              <td class="n">{task.fabrication}</td>
+            </tr>
+          ))}
+        </Table>
+      ))}
+      <Table caption="All sections together" heads={["", "", ...shareHeads]}>
+        <SumRow of={page.sum} />
+      </Table>
+    </Section>
+    {page.changes.length > 0 && (
+      <Section id="changes" title="Divisions that were changed" figure={`${page.changes.length}`}>
+        <Table
+          caption="What stood before, what stands now, and why"
+          heads={["No.", "Task", "On", "Before", "After", "Why"]}
+        >
+          {page.changes.map((change) => (
+            <tr>
+              <td class="nb">{change.number}</td>
+              <th scope="row">{change.title}</th>
+              <td class="nb">{change.on}</td>
+              <td>{change.before}</td>
+              <td>{change.after}</td>
+              <td>{change.why}</td>
+            </tr>
+          ))}
+        </Table>
+      </Section>
+    )}
+    <Section id="cautions" title="What this sheet is not">
+      <ul class="advice">
+        {page.cautions.map((each) => (
+          <li>{each}</li>
+        ))}
+      </ul>
+    </Section>
+  </Sheet>
+));
+
+function SumRow({ of }: { of: PortionSumView }) {
+  return (
+    <tr>
+      <td />
+      <th scope="row">
+        {of.what}
+        <small>
+          {of.builder} of {of.total} points, {of.percent}
+        </small>
+      </th>
+      <td class="n">{of.kit}</td>
+      <td class="n">{of.paid}</td>
+      <td class="n">{of.assembly}</td>
+      <td class="n">{of.fabrication}</td>
+    </tr>
+  );
+}
+
+function Evidence({ of }: { of: PortionPage["evidence"] }) {
+  if (of.length === 0) return <p class="empty">The builder claims no share yet.</p>;
+  return (
+    <Table
+      caption="Claimed tasks and the entries that show them"
+      quiet
+      heads={["No.", "Task", "Lacks", "Entries", "#Photographs"]}
+    >
+      {of.map((each) => (
+        <tr>
+          <td class="nb">{each.number}</td>
+          <th scope="row">
+            <a href={each.href}>{each.title}</a>
+          </th>
+          <td class={each.lacks.length > 0 ? "wants" : undefined}>
+            {each.lacks.length === 0 ? "nothing" : each.lacks.join(", ")}
+          </td>
+          <td>
+            {each.entries.map((entry, index) => (
+              <>
+                {index > 0 && ", "}
+                <Words of={entry} />
+              </>
+            ))}
+            {each.more > 0 && ` and ${each.more} more`}
+          </td>
+          <td class="n">{each.photographs}</td>
+        </tr>
+      ))}
+    </Table>
+  );
+}
