@@ -18,7 +18,7 @@ import { deviationsPages } from "./deviations-pages.ts";
 import { hoursPages } from "./hours-pages.ts";
 import { indexPages } from "./index-pages.ts";
 import { inspectionsPages } from "./inspections-pages.ts";
-import { type Log, planLog } from "./log-pages.ts";
+import { type LogPlaces, logSheets, planLog } from "./log-pages.ts";
 import { lotsPages } from "./lots-pages.ts";
 import { rulesPages } from "./rules-pages.ts";
 import { sealsPages } from "./seals-pages.ts";
@@ -37,9 +37,9 @@ export interface BookWork {
 
 /**
  * The record as a book to be printed, for who has no computer: cover, log with photographs,
- * index, hours, inspections, deviations, registers and empty boxes for signatures. All pages are
- * planned first, because the contents and the index name them; then they are printed one by one,
- * with no more than one photograph in memory. The same record gives the same bytes.
+ * index, hours, inspections, deviations, registers and empty boxes for signatures. The log is set
+ * twice: first to learn its pages, which contents and index name, and then to be printed page by
+ * page, with no more than one photograph in memory. The same record gives the same bytes.
  *
  * @returns How many pages it has.
  * @throws Whatever the signal was aborted with, and what `put` throws.
@@ -67,10 +67,11 @@ export async function printBook(record: RecordIndex, work: BookWork): Promise<nu
     format,
     pageOf: (date) => pageOf(date),
   };
+  const stop = signal ? { signal } : {};
   const log = imprint.sections.includes("log")
     ? await planLog(context, {
         progress: (entry, total) => progress?.(`planning entry ${entry} of ${total}`),
-        ...(signal ? { signal } : {}),
+        ...stop,
       })
     : undefined;
 
@@ -81,10 +82,9 @@ export async function printBook(record: RecordIndex, work: BookWork): Promise<nu
     const index = log?.begins.get(date);
     return index === undefined ? undefined : begins + index + 1;
   };
-  const logSheets = log?.sheets ?? [];
-  const rest = restSheets(context, begins + logSheets.length);
+  const rest = restSheets(context, begins + (log?.sheets ?? 0));
   const front = frontSheets(context, [...logLines(log, begins), ...rest.lines]);
-  const sheets: Sheet[] = [...front, ...logSheets, ...rest.sheets];
+  const total = front.length + (log?.sheets ?? 0) + rest.sheets.length;
   const block: TitleBlock = {
     aircraft,
     project: project.title,
@@ -96,15 +96,23 @@ export async function printBook(record: RecordIndex, work: BookWork): Promise<nu
     leaf: "page",
     initials: true,
   };
-  sheets.forEach((sheet, index) => {
-    planTitleBlock(sheet, index + 1, sheets.length, block, format, setter);
-  });
-  await printTo(sheets, {
+  async function* sheets(): AsyncGenerator<Sheet> {
+    let number = 0;
+    const bound = (sheet: Sheet): Sheet => {
+      number += 1;
+      planTitleBlock(sheet, number, total, block, format, setter);
+      return sheet;
+    };
+    for (const sheet of front) yield bound(sheet);
+    if (log) for await (const sheet of logSheets(context, stop)) yield bound(sheet);
+    for (const sheet of rest.sheets) yield bound(sheet);
+  }
+  await printTo(sheets(), {
     put,
-    progress: (page, total) => progress?.(`page ${page} of ${total}`),
-    ...(signal ? { signal } : {}),
+    progress: (page) => progress?.(`page ${page} of ${total}`),
+    ...stop,
   });
-  return sheets.length;
+  return total;
 }
 
 /** Cover and contents. */
@@ -118,7 +126,7 @@ function frontSheets(context: BookContext, lines: readonly ContentsLine[]): Shee
 }
 
 /** The log and its months in the contents. @param before How many pages stand before the log. */
-function logLines(log: Log | undefined, before: number): ContentsLine[] {
+function logLines(log: LogPlaces | undefined, before: number): ContentsLine[] {
   if (!log) return [];
   return [
     { name: parts.log, page: before + 1, depth: 0 },

@@ -6,24 +6,27 @@ import { bookEntry } from "../../../present/book/book-entry.ts";
 import { monthText } from "../../../present/format/dates.ts";
 import { hoursText } from "../../../present/format/hours.ts";
 import { Pages } from "../paper/pages.ts";
+import { sheetsBetween } from "../paper/pdf-document.ts";
 import { type PlacedLine, type Sheet, tagged, untagged } from "../paper/sheet.ts";
 import type { SheetFormat } from "../paper/sheet-format.ts";
+import { tidyMemory } from "../paper/tidy-memory.ts";
 import type { Line, Style, Typesetter } from "../paper/typesetter.ts";
 import type { BookContext } from "./book-context.ts";
 import { logColumns, placeEntry } from "./entry-head.ts";
 import { bothHours, parts } from "./wording.ts";
 
-/** The log as planned. */
-export interface Log {
-  readonly sheets: readonly Sheet[];
+/** Where everything is in the log. */
+export interface LogPlaces {
+  /** How many sheets it takes. */
+  readonly sheets: number;
   /** Index of the sheet on which the entry of a day begins. */
   readonly begins: ReadonlyMap<CalendarDate, number>;
   /** Index of the sheet on which a month begins, oldest first. */
   readonly months: ReadonlyMap<CalendarMonth, number>;
 }
 
-/** What planning a long log reports to and listens to. */
-export interface Planning {
+/** What setting a long log reports to and listens to. */
+export interface LogWork {
   readonly progress?: (entry: number, total: number) => void;
   readonly signal?: AbortSignal;
 }
@@ -32,42 +35,71 @@ const stripHeight = 15;
 const none: Hours = { build: 0, apart: 0 };
 
 /**
- * Plans the log: every day in order, the hours brought forward at the head of each page and
- * carried forward at its foot.
+ * Sets the log only to find out where everything in it comes to stand: contents and index have
+ * to be known before the first page is printed, and a long log does not fit into the memory.
  * @throws Whatever the signal was aborted with.
  */
-export async function planLog(context: BookContext, planning: Planning): Promise<Log> {
+export async function planLog(context: BookContext, work: LogWork): Promise<LogPlaces> {
+  const begins = new Map<CalendarDate, number>();
+  const months = new Map<CalendarMonth, number>();
+  let sheets = 0;
+  for await (const _ of setLog(context, work, { begins, months })) {
+    sheets += 1;
+    if (sheets % sheetsBetween === 0) tidyMemory();
+  }
+  return { sheets, begins, months };
+}
+
+/**
+ * The sheets of the log, each as soon as it is full: every day in order, the hours brought
+ * forward at the head of each page and carried forward at its foot.
+ * @throws Whatever the signal was aborted with.
+ */
+export function logSheets(context: BookContext, work: LogWork): AsyncIterable<Sheet> {
+  return setLog(context, work, { begins: new Map(), months: new Map() });
+}
+
+async function* setLog(
+  context: BookContext,
+  { progress, signal }: LogWork,
+  {
+    begins,
+    months,
+  }: {
+    readonly begins: Map<CalendarDate, number>;
+    readonly months: Map<CalendarMonth, number>;
+  },
+): AsyncGenerator<Sheet> {
   const { record, setter, format } = context;
   const { days } = record.analysis.build;
   const pages = new Pages(setter, betweenStrips(format), parts.log);
   pages.column = logColumns(format).body;
-  const begins = new Map<CalendarDate, number>();
-  const months = new Map<CalendarMonth, number>();
-  const hoursOn = new Map<Sheet, Hours>();
+  const strips = new Strips(context);
   for (const [index, day] of days.entries()) {
-    planning.signal?.throwIfAborted();
-    planning.progress?.(index + 1, days.length);
-    // So that an interrupt is heard while a long log is planned.
+    signal?.throwIfAborted();
+    progress?.(index + 1, days.length);
+    // So that an interrupt is heard while a long log is set.
     if (index % 20 === 19) await pause();
     const entry = bookEntry(record, day);
     const month = monthOf(day.date);
     if (!months.has(month)) {
       monthHead(pages, context, month);
-      months.set(month, pages.sheets.length - 1);
+      months.set(month, pages.begun - 1);
     }
     const sheet = placeEntry(pages, context, entry, days.length);
-    begins.set(day.date, pages.sheets.indexOf(sheet));
-    hoursOn.set(sheet, added(hoursOn.get(sheet) ?? none, entry.hours));
+    begins.set(day.date, pages.begun - pages.sheets.length + pages.sheets.indexOf(sheet));
+    strips.begins(sheet, entry.hours);
+    for (const full of pages.takeFull()) yield strips.drawn(full, false);
   }
   if (days.length === 0) pages.paragraph("There are no entries.");
-  drawStrips(pages.sheets, hoursOn, context);
-  return { sheets: pages.sheets, begins, months };
+  const [last] = pages.sheets;
+  if (last) yield strips.drawn(last, true);
 }
 
 /** Name of the month, what it comes to and, when it is sealed, the digest of its seal. */
 function monthHead(pages: Pages, context: BookContext, month: CalendarMonth): void {
   const { record, setter, format } = context;
-  pages.room(150);
+  pages.room(190);
   const top = pages.y + (pages.y > pages.top ? 10 : 0);
   const { frame } = format;
   const height = 20;
@@ -99,20 +131,30 @@ function monthHead(pages: Pages, context: BookContext, month: CalendarMonth): vo
 }
 
 /** Hours brought forward, of the page, and carried forward, on every page of the log. */
-function drawStrips(
-  sheets: readonly Sheet[],
-  hoursOn: ReadonlyMap<Sheet, Hours>,
-  { format, setter }: BookContext,
-): void {
-  const { body, frame } = format;
-  const { body: column } = logColumns(format);
-  let carried = none;
-  sheets.forEach((sheet, index) => {
-    const here = hoursOn.get(sheet);
-    const before = carried;
-    carried = added(carried, here ?? none);
+class Strips {
+  readonly #context: BookContext;
+  readonly #hoursOn = new WeakMap<Sheet, Hours>();
+  #carried = none;
+
+  constructor(context: BookContext) {
+    this.#context = context;
+  }
+
+  /** Counts an entry to the sheet on which it begins. */
+  begins(sheet: Sheet, hours: Hours): void {
+    this.#hoursOn.set(sheet, added(this.#hoursOn.get(sheet) ?? none, hours));
+  }
+
+  /** The next sheet with its strips. */
+  drawn(sheet: Sheet, last: boolean): Sheet {
+    const { format, setter } = this.#context;
+    const { body, frame } = format;
+    const { body: column } = logColumns(format);
+    const here = this.#hoursOn.get(sheet);
+    const before = this.#carried;
+    this.#carried = added(before, here ?? none);
+    const carried = this.#carried;
     sheet.minutes = here?.build ?? 0;
-    const last = index === sheets.length - 1;
     strip(sheet, setter, format, body.top, [
       ["Brought forward", ""],
       ["", bothHours(before)],
@@ -127,7 +169,8 @@ function drawStrips(
     sheet.down(column.left - 6, body.top + stripHeight, body.bottom - stripHeight, 0.28);
     sheet.across(frame.left, frame.right, body.top + stripHeight, 0.4);
     sheet.across(frame.left, frame.right, body.bottom - stripHeight, 0.4);
-  });
+    return sheet;
+  }
 }
 
 type Told = readonly [label: string, value: string];

@@ -32,6 +32,7 @@ export interface Setting {
 
 /** Sheets in order, filled from the top: what is added goes below what came before. */
 export class Pages {
+  /** Those not taken away yet, the one in hand last. */
   readonly sheets: Sheet[] = [];
   /** Where contents go that are not told otherwise. */
   column: Column;
@@ -41,6 +42,7 @@ export class Pages {
   readonly #format: SheetFormat;
   #sheet: Sheet;
   #y: number;
+  #begun = 0;
 
   /**
    * Begins with the first sheet of a part.
@@ -69,6 +71,16 @@ export class Pages {
   /** The sheet in hand, for what is drawn at a fixed place. */
   get sheet(): Sheet {
     return this.#sheet;
+  }
+
+  /** How many sheets were begun, the one in hand among them. */
+  get begun(): number {
+    return this.#begun;
+  }
+
+  /** Takes away the sheets before the one in hand: nothing more comes on them. */
+  takeFull(): Sheet[] {
+    return this.sheets.splice(0, this.sheets.length - 1);
   }
 
   /** How far down the sheet in hand is filled, in points from the top. */
@@ -206,6 +218,7 @@ export class Pages {
   #begin(sheet: Sheet): void {
     this.#sheet = sheet;
     this.sheets.push(sheet);
+    this.#begun += 1;
     this.#y = this.#format.body.top;
   }
 }

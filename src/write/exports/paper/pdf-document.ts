@@ -3,6 +3,7 @@ import type { CalendarDate } from "../../../model/calendar.ts";
 import { faintRule, inks, wash } from "./inks.ts";
 import type { Pen, Sheet } from "./sheet.ts";
 import type { SheetFormat } from "./sheet-format.ts";
+import { tidyMemory } from "./tidy-memory.ts";
 import { typefaceFonts } from "./typefaces.ts";
 import { Typesetter } from "./typesetter.ts";
 
@@ -31,7 +32,7 @@ export interface Printing {
   /** Takes the bytes as they come, in order; the next sheet waits for it. */
   readonly put: (bytes: Uint8Array) => Promise<void>;
   /** Called before each sheet, counted from 1. */
-  readonly progress?: (sheet: number, total: number) => void;
+  readonly progress?: (sheet: number) => void;
   /** Ends the work between two sheets. */
   readonly signal?: AbortSignal;
 }
@@ -45,10 +46,10 @@ export interface PdfInHand {
   /** Prints the sheets. @returns The file's bytes. */
   print(sheets: readonly Sheet[]): Promise<Uint8Array>;
   /**
-   * Prints the sheets and lets go of each as it is done.
+   * Prints the sheets as they come and keeps none.
    * @throws Whatever `signal` was aborted with, and what `put` throws.
    */
-  printTo(sheets: readonly Sheet[], printing: Printing): Promise<void>;
+  printTo(sheets: Iterable<Sheet> | AsyncIterable<Sheet>, printing: Printing): Promise<void>;
 }
 
 /** Begins a file. Nothing in it depends on the clock or on chance. */
@@ -95,10 +96,13 @@ export async function beginPdf(meta: PdfMeta, format: SheetFormat): Promise<PdfI
   };
 }
 
+/** After so many sheets memory is tidied: often enough to matter, seldom enough not to cost. */
+export const sheetsBetween = 100;
+
 async function print(
   doc: PDFKit.PDFDocument,
   setter: Typesetter,
-  sheets: readonly Sheet[],
+  sheets: Iterable<Sheet> | AsyncIterable<Sheet>,
   { put, progress, signal }: Printing,
 ): Promise<void> {
   let made: Uint8Array[] = [];
@@ -108,24 +112,41 @@ async function print(
     doc.on("error", reject);
   });
   const handOver = async () => {
-    const bytes = Buffer.concat(made);
+    const ready = made;
     made = [];
-    if (bytes.length > 0) await put(bytes);
+    for (const bytes of joined(ready)) await put(bytes);
   };
   const root = doc.struct("Document");
   doc.addStructure(root);
-  for (const [index, sheet] of sheets.entries()) {
+  let number = 0;
+  for await (const sheet of sheets) {
+    number += 1;
     signal?.throwIfAborted();
-    progress?.(index + 1, sheets.length);
+    progress?.(number);
     doc.addPage();
     await drawSheet(sheet, { doc, setter, root });
-    sheet.marks.length = 0;
     await handOver();
+    if (number % sheetsBetween === 0) tidyMemory();
   }
   root.end();
   doc.end();
   await ended;
   await handOver();
+}
+
+/** Small pieces put together; a photograph stays the piece it is and is not copied. */
+function* joined(pieces: readonly Uint8Array[]): Generator<Uint8Array> {
+  let small: Uint8Array[] = [];
+  for (const piece of pieces) {
+    if (piece.length < 16_384) {
+      small.push(piece);
+      continue;
+    }
+    if (small.length > 0) yield Buffer.concat(small);
+    small = [];
+    yield piece;
+  }
+  if (small.length > 0) yield Buffer.concat(small);
 }
 
 async function drawSheet({ grounds, rules, marks }: Sheet, pen: Pen): Promise<void> {
