@@ -23,14 +23,15 @@ export function lengthInDiameters(
   if (!bound) return undefined;
   const { span } = node;
   const of = expressionDimension(bound.expression, new Map([["D", diameter]]));
-  if (of.kind !== "dimension") {
-    const words = dimensionWords(of, bound.typed);
-    return faults.add(
-      "wrong-dimension",
-      span,
-      words ?? { message: `\`${node.text}\` is no length` },
-    );
+  if (of.kind === "unknown size") {
+    return faults.add("not-an-expression", span, {
+      message: `\`${bound.typed}\` speaks of \`${of.name}\`, and only \`D\` is known here`,
+      help: ["write a length, or a multiple of the fastener's diameter as in `2 D`"],
+    });
   }
+  const words = dimensionWords(of, bound.typed);
+  if (words) return faults.add("wrong-dimension", span, words);
+  if (of.kind !== "dimension") return undefined;
   if (of.dimension !== "length") return addDimensionFault(node, of.dimension, ["length"], faults);
   const length = lengthOf(bound.expression, diameter);
   if (length.amount.gt(0)) return { typed: bound.typed, length, span };

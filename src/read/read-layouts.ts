@@ -252,7 +252,7 @@ function cutOutOf(typed: TypedCutOut, faults: Faults): CutOut | undefined {
     });
   }
   const length = size(shape === "circle" ? "diameter" : "length");
-  const width = size(shape === "circle" ? "diameter" : "width");
+  const width = shape === "circle" ? length : size("width");
   const finish = size("finish");
   const corner =
     shape === "rectangle"

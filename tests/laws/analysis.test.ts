@@ -60,9 +60,12 @@ test("the generated builds try the checks that a session, a stage or a reading c
     "future-date",
     "impossible-order",
     "more-than-a-day",
+    "sealed-total-differs",
     "limits-not-known",
     "reading-not-proven",
     "outside-the-table",
+    "row-does-not-fit",
+    "layout-breaks-rule",
     "loading-outside-envelope",
   ]);
 });

@@ -1,0 +1,45 @@
+import { describe, expect, test } from "vitest";
+import { foundBy, messagesOf } from "../../support/found-by.ts";
+import { day, smallBuild, span } from "../../support/small-build.ts";
+import { cutOut, fastenerRow, layout, stated } from "../../support/small-layout.ts";
+
+describe("row-does-not-fit", () => {
+  const misfit = (piece: Parameters<typeof fastenerRow>[0]) =>
+    foundBy(
+      "row-does-not-fit",
+      smallBuild({ days: [day({ layouts: [layout(fastenerRow(piece))] })] }),
+    );
+
+  test("says why, what stands in the way, and that the drawing governs", () => {
+    const [found] = misfit({
+      pitchMin: stated("1/2 in", "4 D"),
+      count: { value: 20, span: span() },
+      keepOuts: [],
+    });
+    expect(found).toMatchObject({
+      severity: "finding",
+      message:
+        "row `Upper flange` cannot be laid out: so many rivets would stand a little above 0.2828 in apart, below the least pitch of 0.5 in",
+      notes: ["length 6.000 in, edge 2.5 D", "least pitch 0.5 in"],
+      help: ["at most 11 fit", "where the drawing gives places of its own, they govern"],
+    });
+  });
+
+  test("names the stretches kept out", () => {
+    const whole = { from: stated("0.1 in").length, to: stated("5.9 in").length };
+    const [found] = misfit({
+      pitchMin: stated("1/2 in"),
+      keepOuts: [{ ...whole, clear: stated("1/8 in", "D"), what: "spar" }],
+    });
+    expect(found?.notes.at(-1)).toBe("kept out from 0.1 in to 5.9 in, clear by D: spar");
+    const [bare] = misfit({ pitchMin: stated("1/2 in"), keepOuts: [whole] });
+    expect(bare?.notes.at(-1)).toBe("kept out from 0.1 in to 5.9 in");
+  });
+
+  test("is not found where a row fits", () => {
+    expect(misfit({})).toEqual([]);
+    expect(
+      messagesOf("row-does-not-fit", smallBuild({ days: [day({ layouts: [layout(cutOut())] })] })),
+    ).toEqual([]);
+  });
+});
