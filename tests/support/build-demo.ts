@@ -15,6 +15,7 @@ export async function demoRun(): Promise<Witnessed> {
     const witnessed = await ran("npm", ["run", "-s", "demo"], {
       cwd: projectFolder,
       env: quietNpm,
+      longest: 590_000,
     });
     writeFileSync(`${result}.next`, JSON.stringify(witnessed));
     renameSync(`${result}.next`, result);

@@ -23,6 +23,8 @@ export interface WitnessOptions {
   readonly env?: Readonly<Record<string, string | undefined>>;
   /** In a group of its own, as a shell runs it: a signal to `-pid` reaches all its processes. */
   readonly group?: boolean;
+  /** After how many milliseconds it is ended, so that none is left behind; two minutes. */
+  readonly longest?: number;
   /** Called once it runs, to listen to it or to end it. */
   readonly running?: (child: ChildProcess) => void;
 }
@@ -45,7 +47,7 @@ const programFile = join(projectFolder, "src", "cli", "main.ts");
 export function ran(
   command: string,
   args: readonly string[],
-  { cwd, env, group = false, running }: WitnessOptions,
+  { cwd, env, group = false, longest = 120_000, running }: WitnessOptions,
 ): Promise<Witnessed> {
   return new Promise((resolve, reject) => {
     const child = spawn(command, args, {
@@ -53,6 +55,8 @@ export function ran(
       // `npm run` is at home in the project's folder, where tsx finds this file by itself.
       env: { ...environment(), TSX_TSCONFIG_PATH: join(projectFolder, "tsconfig.json"), ...env },
       detached: group,
+      timeout: longest,
+      killSignal: "SIGKILL",
       stdio: ["ignore", "pipe", "pipe"],
     });
     let stdout = "";
