@@ -28,7 +28,7 @@ export function BookedDays({
               <span>
                 <Words of={day} />{" "}
                 {sessions.map(({ text, href }, index) => (
-                  <small data-part={counts} data-private={href === undefined}>
+                  <small data-part={counts} data-private={href === undefined || undefined}>
                     {index > 0 && "+ "}
                     {href === undefined ? text : <a href={href}>{text}</a>}
                   </small>
