@@ -3,6 +3,7 @@ import type { Analysis } from "../compute/analysis.ts";
 import { photosOf } from "../model/build.ts";
 import type { Diagnostic } from "../model/diagnostic.ts";
 import { feedOf } from "../present/feeds/feed-of.ts";
+import { siteAddress } from "../present/pages/addresses.ts";
 import { sitePages } from "../present/pages/site.ts";
 import { sitemapPages } from "../present/pages/sitemap-pages.ts";
 import type { Edition } from "../present/record/edition.ts";
@@ -94,8 +95,14 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
     signal?.throwIfAborted();
     progress("pages");
     const findings = [...journal.findings, ...diagnostics];
-    const input = { analysis, diagnostics: findings, pictures, edition };
-    const site = sitePages(base === undefined ? input : { ...input, base });
+    const input = {
+      analysis: standingAt(base, analysis),
+      diagnostics: findings,
+      pictures,
+      edition,
+    };
+    const path = basePath(input.analysis);
+    const site = sitePages(path === undefined ? input : { ...input, base: path });
     await renderSite(site, next);
     await writeTemplates(next, site.templates, signal);
     await writeFeeds(next, feedOf(site));
@@ -110,7 +117,7 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
     // end before the folder may be taken away.
     const [indexed, checked] = await Promise.allSettled([
       indexSite(next),
-      checkOutput(next, [indexFolder]),
+      checkOutput(next, [indexFolder], path),
     ]);
     if (indexed.status === "rejected") throw indexed.reason;
     if (checked.status === "rejected") throw checked.reason;
@@ -124,6 +131,18 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
       diagnostics,
     };
   };
+}
+
+// `--base` is said for this one build and wins over the address in project.yaml.
+function standingAt(base: string | undefined, analysis: Analysis): Analysis {
+  if (base === undefined) return analysis;
+  const { build } = analysis;
+  return { ...analysis, build: { ...build, project: { ...build.project, address: base } } };
+}
+
+// The path below which the site stands on its host, for the one page that cannot be relative.
+function basePath({ build: { project } }: Analysis): string | undefined {
+  return project.address === undefined ? undefined : new URL(siteAddress(project.address)).pathname;
 }
 
 function refuseUnfit({ problems }: OutputReport): void {

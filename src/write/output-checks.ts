@@ -53,11 +53,13 @@ export interface OutputReport {
  * @param folder The root of the site.
  * @param except Folders below it that are not looked at, such as an index that is still being
  *   written.
+ * @param base Path of the site's root on its host, with its slashes, for links that begin there.
  * @throws MachineProblem when a file cannot be read.
  */
 export async function checkOutput(
   folder: string,
   except: readonly string[] = [],
+  base = "/",
 ): Promise<OutputReport> {
   const all = await filesBelow(folder);
   const found = all.filter((file) => !except.some((name) => file.path.startsWith(`${name}/`)));
@@ -119,7 +121,7 @@ export async function checkOutput(
   }
   const shown = new Set<string>();
   for (const reference of references) {
-    const end = follow(reference, site);
+    const end = follow(reference, site, base);
     if (typeof end === "string") shown.add(pictureOf(end));
     else if (end) problems.push(problem(end.code, reference.file, reference.line, end.message));
   }
@@ -295,7 +297,11 @@ function styleReferences(file: string, css: string): Reference[] {
 type Fault = Pick<OutputProblem, "code" | "message">;
 
 /** The file of this site that is meant, or what is wrong; undefined for one elsewhere. */
-function follow({ file, kind, url }: Reference, site: Site): string | Fault | undefined {
+function follow(
+  { file, kind, url }: Reference,
+  site: Site,
+  base: string,
+): string | Fault | undefined {
   const scheme = /^([a-z][a-z0-9+.-]*):/i.exec(url)?.[1]?.toLowerCase();
   if (scheme !== undefined || url.startsWith("//") || url.includes("\\")) {
     if (kind === "resource") {
@@ -313,7 +319,10 @@ function follow({ file, kind, url }: Reference, site: Site): string | Fault | un
   if (location === "" && fragment === undefined && kind === "resource") {
     return { code: "broken-link", message: "an address is empty" };
   }
-  const steps = decoded(location);
+  if (rooted && !location.startsWith(base)) {
+    return { code: "leaves-site", message: `\`${url}\` does not start at \`${base}\`` };
+  }
+  const steps = decoded(rooted ? location.slice(base.length - 1) : location);
   const wanted = decoded(fragment ?? "");
   if (steps === undefined || wanted === undefined) {
     return { code: "broken-link", message: `\`${url}\` is not a valid address` };

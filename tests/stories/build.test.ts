@@ -88,3 +88,13 @@ test("Ctrl-C in the middle: exit code 130, the last site untouched, nothing left
   expect([next.status, next.stderr]).toEqual([0, ""]);
   expect(readdirSync(file("out/content"))).toEqual(["site"]);
 });
+
+test("an address in a sub-path is said once, and the page for wrong addresses starts there", async () => {
+  const { cwd, file } = shop({ "days/2026/2026-03-14.md": march14 });
+  const built = await witness(["build", "--base", "https://journal.example/a/b/"], { cwd });
+  expect(built.status).toBe(0);
+  const missing = readFileSync(file("out/content/site/404.html"), "utf8");
+  expect(missing).toContain('href="/a/b/assets/sheet.css"');
+  const feed = readFileSync(file("out/content/site/feed.xml"), "utf8");
+  expect(feed).toContain("https://journal.example/a/b/2026/03/14/");
+});
