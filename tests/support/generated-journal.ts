@@ -8,6 +8,33 @@ const words =
     " ",
   );
 
+const assemblies = 20;
+const stepsOfEach = 8;
+const rules = 16;
+
+// As many assemblies, steps and rules as a long build has: a step lasts some weeks.
+const registers: Readonly<Record<string, string>> = {
+  ...smallRegisters,
+  "project.yaml": (smallRegisters["project.yaml"] ?? "").replace("2026-01-01", "2018-01-01"),
+  "assemblies.yaml": `assemblies:\n${numbers(assemblies).map(assemblyText).join("")}`,
+  "rules.yaml": `rules:\n${numbers(rules).map(ruleText).join("")}`,
+};
+
+function numbers(count: number): number[] {
+  return Array.from({ length: count }, (_, at) => at + 1);
+}
+
+function assemblyText(at: number): string {
+  const steps = numbers(stepsOfEach).map(
+    (n) => `      - { id: A${at}-${n}, title: Step ${n}, planned: "12:00" }\n`,
+  );
+  return `  - id: a${at}\n    title: Assembly ${at}\n    steps:\n${steps.join("")}`;
+}
+
+function ruleText(at: number): string {
+  return `  - { id: edge-${at}, title: Edge ${at}, authority: drawing, source: { document: W-${at} }, sizes: { D: 1/8 in }, at-least: 2 D }\n`;
+}
+
 /**
  * Writes a journal of many days: two sessions and two readings a day, and
  * some 150 words of prose with a list, a heading and a table now and then. The same every time.
@@ -20,9 +47,7 @@ export function writeGeneratedJournal(folder: string, days: number, photos = 0):
     mkdirSync(dirname(join(folder, name)), { recursive: true });
     writeFileSync(join(folder, name), text);
   };
-  for (const [name, text] of Object.entries(smallRegisters)) {
-    put(name, text.replace("begun: 2026-01-01", "begun: 2018-01-01"));
-  }
+  for (const [name, text] of Object.entries(registers)) put(name, text);
   for (let index = 0; index < days; index++) {
     const date = addDays("2018-01-01", index);
     put(`days/${date.slice(0, 4)}/${date}.md`, dayText(date, index, photos));
@@ -42,22 +67,25 @@ function photosOf(date: string, photos: number): string[] {
 
 function dayText(date: string, index: number, photos: number): string {
   const edge = (0.25 + (index % 9) / 1000).toFixed(3);
+  const at = 1 + (Math.floor(index / 120) % assemblies);
+  const step = `A${at}-${1 + (Math.floor(index / 15) % stepsOfEach)}`;
+  const rule = `edge-${1 + (Math.floor(index / 7) % rules)}`;
   return `---
 date: ${date}
 title: Day ${index + 1} at the bench
 sessions:
-  - { assembly: spar, step: W-1, who: [ada], from: "18:${10 + (index % 40)}", to: "20:15", kind: fabricate, stage: drilled }
-  - { assembly: tail, who: [ada, jon], hours: "1:${10 + (index % 50)}", kind: assemble }
+  - { assembly: a${at}, step: ${step}, who: [ada], from: "18:${10 + (index % 40)}", to: "20:15", kind: fabricate, stage: drilled }
+  - { assembly: a${at}, who: [ada, jon], hours: "1:${10 + (index % 50)}", kind: assemble }
 readings:
-  - { step: W-1, what: edge distance, at: row ${index % 12}, rule: edge, with: caliper, value: ${edge} in }
-  - { step: W-1, what: edge distance, at: row ${(index + 5) % 12}, rule: edge, with: caliper, value: 0.2${50 + (index % 40)} in }
+  - { step: ${step}, what: edge distance, at: row ${index % 12}, rule: ${rule}, with: caliper, value: ${edge} in }
+  - { step: ${step}, what: edge distance, at: row ${(index + 5) % 12}, rule: ${rule}, with: caliper, value: 0.2${50 + (index % 40)} in }
 ${
   photos === 0
     ? ""
     : `photos:\n${photosOf(date, photos)
         .map(
           (file) =>
-            `  - { file: ${file}, caption: What was done that day, step: W-1, shows: [ada] }\n`,
+            `  - { file: ${file}, caption: What was done that day, step: ${step}, shows: [ada] }\n`,
         )
         .join("")}`
 }next: [the other row]
