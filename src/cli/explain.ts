@@ -1,6 +1,8 @@
 import { Command } from "commander";
+import { ruleSets } from "../model/published/rule-sets.ts";
 import { explanationText } from "../present/explanations/explanation-text.ts";
 import { allExplanations, explanationOf } from "../present/explanations/index.ts";
+import { ruleSetListText, ruleSetText } from "../present/explanations/rule-set-text.ts";
 import { nearestName } from "../read/nearest-name.ts";
 import { explainHours, type HoursOptions, hoursOptions } from "./explain-hours.ts";
 import { UsageProblem } from "./journal.ts";
@@ -8,7 +10,8 @@ import type { Terminal } from "./terminal.ts";
 
 /**
  * `witness explain NAME`: what a check means, why it matters, and how to mend it;
- * `witness explain hours`: a sum of hours line by line.
+ * `witness explain hours`: a sum of hours line by line; `witness explain rule-sets`: the shipped
+ * rule sets, and each by its name.
  */
 export function explainCommand(terminal: Terminal): Command {
   const command = new Command("explain");
@@ -16,7 +19,7 @@ export function explainCommand(terminal: Terminal): Command {
   return command
     .argument(
       "[name...]",
-      "a check's name as printed in brackets, such as `expired-lot`, or `hours`",
+      "a check's name as printed in brackets, such as `expired-lot`; or `hours`, `rule-sets`, or a rule set's name",
     )
     .description(
       "say in plain words what a check means; without a name, list all of them; with `hours`, print a sum of hours line by line",
@@ -46,9 +49,21 @@ export function explainCommand(terminal: Terminal): Command {
         );
         return;
       }
+      const set = ruleSets.get(name);
+      if (name === "rule-sets" || set) {
+        const shown = set ?? [...ruleSets.values()];
+        const words = set ? ruleSetText(set) : ruleSetListText([...ruleSets.values()]);
+        terminal.out(options.json ? JSON.stringify(shown, undefined, 2) : words);
+        return;
+      }
       const explanation = explanationOf(name);
       if (!explanation) {
-        const nearest = nearestName(name, ["hours", ...allExplanations.map(({ code }) => code)]);
+        const nearest = nearestName(name, [
+          "hours",
+          "rule-sets",
+          ...ruleSets.keys(),
+          ...allExplanations.map(({ code }) => code),
+        ]);
         throw new UsageProblem(`no check is called \`${name}\``, [
           nearest ? `did you mean \`witness explain ${nearest}\`?` : "`witness explain` lists them",
         ]);

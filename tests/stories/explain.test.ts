@@ -1,5 +1,6 @@
 // A builder asks what a word in brackets means.
 
+import { writeFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { shop, witness } from "../support/witness.ts";
 
@@ -40,4 +41,22 @@ test("a check by its name, a name mistyped, and the list of all", async () => {
   const all = JSON.parse(list.stdout) as { code: string; title: string }[];
   expect(all.map(({ code }) => code)).toContain("expired-lot");
   expect(new Set(all.map(({ code }) => code)).size).toBe(all.length);
+});
+
+test("the rule sets, and one of them with a rule that can be copied", async () => {
+  const { cwd, file } = shop();
+  const [list, one, json] = await Promise.all([
+    witness(["explain", "rule-sets"], { cwd }),
+    witness(["explain", "edge-distance-2d"], { cwd }),
+    witness(["explain", "rule-sets", "--json"], { cwd }),
+  ]);
+  expect([list.status, one.status, json.status]).toEqual([0, 0, 0]);
+  expect(list.stdout).toContain("ac43-13-1b-table-7-1 ");
+  expect(JSON.parse(json.stdout)).toHaveLength(list.stdout.trim().split("\n").length);
+  expect(one.stdout).toContain("Army TM 10-5410-229-13&P");
+
+  const rule = /^ {2}- \{.*\}$/m.exec(one.stdout)?.[0] ?? "";
+  writeFileSync(file("content/rules.yaml"), `rules:\n${rule}\n`);
+  const check = await witness(["check"], { cwd });
+  expect(check.stdout).toContain("0 errors");
 });
