@@ -16,6 +16,7 @@ import type { FigureValue } from "./figure.ts";
 import type { Assurance, Verdict } from "./judge.ts";
 import type { LaidOut } from "./laid-out.ts";
 import type { BalanceLedger } from "./ledgers/balance.ts";
+import type { HelpLedger } from "./ledgers/help.ts";
 import type { PortionLedger } from "./ledgers/portion.ts";
 import type { LimitsFault } from "./limits.ts";
 
@@ -192,6 +193,8 @@ export interface Analysis {
   readonly balance?: BalanceLedger;
   /** The major-portion sheet; absent when the journal keeps none. */
   readonly portion?: PortionLedger;
+  /** Help received; absent when the journal keeps no register of it. */
+  readonly help?: HelpLedger;
   /** From the checks only; in order of place. What reading found comes beside the build. */
   readonly diagnostics: readonly Diagnostic[];
 }

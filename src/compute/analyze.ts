@@ -8,6 +8,7 @@ import { checks } from "./checks/index.ts";
 import { balanceLedger } from "./ledgers/balance.ts";
 import { curesLedger } from "./ledgers/cures.ts";
 import { deviationsLedger } from "./ledgers/deviations.ts";
+import { helpLedger } from "./ledgers/help.ts";
 import { holdsLedger } from "./ledgers/holds.ts";
 import { hoursLedger } from "./ledgers/hours.ts";
 import { instrumentsLedger } from "./ledgers/instruments.ts";
@@ -33,11 +34,13 @@ import { stepsLedger } from "./ledgers/steps.ts";
  */
 export function analyze(build: Build, asOf: AsOf): Analysis {
   const ordered = inOrderOfDate(build);
+  const hours = hoursLedger(ordered);
   const portion = portionLedger(ordered);
+  const help = helpLedger(ordered, hours.lines);
   const ledgers: Ledgers = {
     build: ordered,
     asOf,
-    hours: hoursLedger(ordered),
+    hours,
     readings: readingsLedger(ordered),
     cures: curesLedger(ordered, asOf),
     holds: holdsLedger(ordered),
@@ -49,6 +52,7 @@ export function analyze(build: Build, asOf: AsOf): Analysis {
     instruments: instrumentsLedger(ordered, asOf),
     ...(ordered.balance ? { balance: balanceLedger(ordered.balance) } : {}),
     ...(portion ? { portion } : {}),
+    ...(help ? { help } : {}),
   };
   const privateFiles = new Set(ordered.days.filter((day) => day.private).map(({ file }) => file));
   const diagnostics: Diagnostic[] = [];

@@ -3,6 +3,7 @@ import type { Balance } from "./balance.ts";
 import type { Cure } from "./cure.ts";
 import type { Day } from "./day.ts";
 import type { Deviation } from "./deviation.ts";
+import type { Help } from "./help.ts";
 import type { Hold, Release } from "./hold.ts";
 import type { Inspection } from "./inspection.ts";
 import type { Instrument } from "./instrument.ts";
@@ -44,6 +45,8 @@ export interface Build extends Registers {
   readonly balance?: Balance;
   /** Absent when the journal keeps no major-portion sheet. */
   readonly portion?: Portion;
+  /** Absent when the journal keeps no register of help. */
+  readonly help?: Help;
   /** By date, oldest first. */
   readonly days: readonly Day[];
   /** Months that were closed, oldest first. */

@@ -13,6 +13,7 @@ import { linkWords, PhotoFolder } from "./photo-folder.ts";
 import { notPortable } from "./portable-name.ts";
 import { readBalance } from "./read-balance.ts";
 import { readDay } from "./read-day.ts";
+import { readHelp } from "./read-help.ts";
 import type { ProseStretch } from "./read-layouts.ts";
 import { type PortionFiles, readPortion } from "./read-portion.ts";
 import { readProject, readRegisters } from "./registers.ts";
@@ -77,7 +78,10 @@ export function readBuild(
   const zone = new ZoneClock(project.zone);
   const portionFiles = readPortionFiles(folder, project.basis, register, faults);
   const portion = readPortion(portionFiles, { basis: project.basis, registers }, faults);
-  const context = { project, registers, zone, photographs, tasks: portion?.tasks ?? new Map() };
+  const helpTree = hasFile(folder, "help.yaml") ? register("help") : undefined;
+  const tasks = portion?.tasks ?? new Map();
+  const help = helpTree && readHelp(helpTree, { people: registers.people, tasks }, faults);
+  const context = { project, registers, zone, photographs, tasks };
   const { days, omissions, seals } = readDays(folder, drafts, context, faults);
   const balanceTree = hasFile(folder, "balance.yaml") ? register("balance") : undefined;
   const entries = new Set(days.map(({ date }) => date));
@@ -94,6 +98,7 @@ export function readBuild(
       ...registers,
       ...(balance ? { balance } : {}),
       ...(portion ? { portion } : {}),
+      ...(help ? { help } : {}),
       days,
       seals: seals.map(({ seal }) => seal),
       omissions,

@@ -7,11 +7,12 @@ import type { Ledgers } from "../check.ts";
  * Reports each entry whose date is after the day of judgement, and each one said to be written
  * after that day was over. An entry whose date itself is in the future is reported once. So is
  * each weighing, projection or change of equipment after the day of judgement, and each division
- * or addition of a task.
+ * or addition of a task, and each row of help.
  */
 export function* futureDate({ build, asOf }: Ledgers): Generator<Diagnostic> {
   yield* futureBalance(build, asOf);
   yield* futurePortion(build, asOf);
+  yield* futureHelp(build, asOf);
   for (const { date, written, writtenSpan, span } of build.days) {
     if (date > asOf.date) {
       yield {
@@ -89,6 +90,24 @@ function* futurePortion({ portion }: Build, asOf: AsOf): Generator<Diagnostic> {
       notes: [`judged on ${asOf.date}`],
       help: [
         "correct `on`; to see what a planned change would do, run `witness portion --what-if`",
+        "to judge the journal on a later day, give `--as-of`",
+      ],
+    };
+  }
+}
+
+function* futureHelp({ help }: Build, asOf: AsOf): Generator<Diagnostic> {
+  for (const { id, to, span } of help?.entries ?? []) {
+    if (to <= asOf.date) continue;
+    yield {
+      code: "future-date",
+      severity: "error",
+      span,
+      message: `help \`${id}\` is dated ${to}, after ${asOf.date}`,
+      label: "has not come yet",
+      notes: [`judged on ${asOf.date}`],
+      help: [
+        "correct the date, or leave the row out until the help was given",
         "to judge the journal on a later day, give `--as-of`",
       ],
     };

@@ -22,6 +22,7 @@ export const places = {
   readings: "readings/",
   balance: "balance/",
   portion: "portion/",
+  help: "help/",
   open: "open/",
   photographs: "photographs/",
   limits: "limits/",

@@ -8,6 +8,7 @@ import { type AssemblyPage, assemblyPage } from "./assembly-page.ts";
 import { authorOf } from "./author.ts";
 import { type BalancePage, balancePage } from "./balance-page.ts";
 import { type DayPage, dayPage } from "./day-page.ts";
+import { type HelpPage, helpPage } from "./help-page.ts";
 import { type HomePage, homePage } from "./home-page.ts";
 import { type HoursListPage, hoursGroups, hoursListPage, hoursLists } from "./hours-list-pages.ts";
 import { type HoursPage, hoursPage } from "./hours-page.ts";
@@ -75,6 +76,8 @@ export interface SitePages {
   readonly balance: readonly BalancePage[];
   /** One, or none when the journal keeps no major-portion sheet. */
   readonly portion: readonly PortionPage[];
+  /** One, or none when the journal keeps no register of help. */
+  readonly help: readonly HelpPage[];
   readonly open: readonly OpenItemsPage[];
   readonly photographs: readonly PhotographsPage[];
   readonly photographMonth: readonly PhotographMonthPage[];
@@ -107,6 +110,7 @@ export function sitePages(input: SiteInput): Site {
   const photoMonths = [...record.photosByMonth.keys()];
   const balance = balancePage(record);
   const portion = portionPage(record);
+  const help = helpPage(record);
   return {
     shell: shellOf(record),
     pages: {
@@ -124,6 +128,7 @@ export function sitePages(input: SiteInput): Site {
       rule: [...build.rules.values()].map((rule) => rulePage(record, rule)),
       balance: balance ? [balance] : [],
       portion: portion ? [portion] : [],
+      help: help ? [help] : [],
       open: [openItemsPage(record)],
       photographs: [photographsPage(record)],
       photographMonth: photoMonths.map((month, index) =>
@@ -175,6 +180,7 @@ function shellOf(record: RecordIndex): Shell {
         url: hrefTo("", places[partNames[part].place]),
       })),
     foot: [
+      ...(record.analysis.help ? [{ text: "Help received", url: hrefTo("", places.help) }] : []),
       { text: "How this record is kept", url: hrefTo("", places.record) },
       { text: "About, and what this is not", url: hrefTo("", places.about) },
     ],

@@ -17,6 +17,8 @@ export interface LeftOut {
   readonly photos: number;
   readonly deviations: number;
   readonly loadingCases: number;
+  /** Numbers of bills for help. */
+  readonly invoices: number;
   /** Cures, holds, releases, squawks and inspections of private days. */
   readonly otherRecords: number;
   readonly amendments: number;
@@ -48,6 +50,7 @@ const counted: readonly (readonly [keyof LeftOut, string, string])[] = [
   ["photos", "photo", "photos"],
   ["deviations", "deviation", "deviations"],
   ["loadingCases", "loading case", "loading cases"],
+  ["invoices", "invoice number", "invoice numbers"],
   ["otherRecords", "other record of a private day", "other records of private days"],
   ["amendments", "amendment", "amendments"],
   ["findingWords", "finding without its words", "findings without their words"],

@@ -5,6 +5,7 @@ import type { Seal } from "../../model/seal.ts";
 import { balanceRecord } from "./balance-record.ts";
 import { daysRecord } from "./day-record.ts";
 import { caution, type EditedAnalysis, type Edition, editionNote } from "./edition.ts";
+import { helpRecord } from "./help-record.ts";
 import { portionRecord } from "./portion-record.ts";
 import { given, hoursRecord, namedHours, placeRecord } from "./record-values.ts";
 import { projectRecord, registersRecord } from "./registers-record.ts";
@@ -53,6 +54,7 @@ export function journalRecord(edited: EditedAnalysis, programVersion: string) {
     seals: analysis.build.seals.map(sealRecord),
     ...given("balance", analysis.balance && balanceRecord(analysis.balance)),
     ...given("portion", analysis.portion && portionRecord(analysis.portion)),
+    ...given("help", analysis.help && helpRecord(analysis.help)),
     omissions: analysis.build.omissions.map(({ file, why }) => ({ file, why })),
     totals: totalsRecord(analysis.hours),
     findings: diagnostics.map(findingRecord),

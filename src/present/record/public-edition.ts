@@ -15,6 +15,7 @@ import type {
 } from "../../compute/analysis.ts";
 import type { LaidOut } from "../../compute/laid-out.ts";
 import { balanceLedger } from "../../compute/ledgers/balance.ts";
+import { helpLedger } from "../../compute/ledgers/help.ts";
 import type { PortionLedger } from "../../compute/ledgers/portion.ts";
 import type { Amendment } from "../../model/amendment.ts";
 import type { Balance } from "../../model/balance.ts";
@@ -22,6 +23,7 @@ import type { Cure } from "../../model/cure.ts";
 import type { Day } from "../../model/day.ts";
 import type { Deviation } from "../../model/deviation.ts";
 import type { Diagnostic, Span } from "../../model/diagnostic.ts";
+import type { Help } from "../../model/help.ts";
 import type { Inspection } from "../../model/inspection.ts";
 import type { Layout } from "../../model/layout.ts";
 import type { Reading } from "../../model/measurement.ts";
@@ -55,9 +57,13 @@ export function publicEdition(
   const shown = new Shown(analysis, names);
   const days = build.days.map((day) => shown.day(day));
   const balance = build.balance && shown.balance(build.balance);
+  const hours = shown.hours(analysis.hours);
+  const help = build.help && shown.help(build.help);
+  const helped = help && helpLedger({ help }, hours.lines);
   const edited: Analysis = {
     build: {
       ...build,
+      ...(help ? { help } : {}),
       ...(balance ? { balance } : {}),
       people: new Map([...build.people.values()].map((person) => names.entry(person))),
       lots: new Map([...build.lots].filter(([, lot]) => !lot.private)),
@@ -66,7 +72,7 @@ export function publicEdition(
       omissions: [],
     },
     asOf: analysis.asOf,
-    hours: shown.hours(analysis.hours),
+    hours,
     readings: analysis.readings
       .filter(({ reading }) => shown.isPublic(reading))
       .map((judged) => shown.judged(judged)),
@@ -112,6 +118,7 @@ export function publicEdition(
       }),
     ),
     ...(balance ? { balance: balanceLedger(balance) } : {}),
+    ...(helped ? { help: helped } : {}),
     ...(analysis.portion ? { portion: shown.portion(analysis.portion) } : {}),
     diagnostics: analysis.diagnostics.map((diagnostic) => shown.diagnostic(diagnostic)),
   };
@@ -130,6 +137,7 @@ export function publicEdition(
       photos: count(build.days, (day) => day.photos.filter((photo) => !shown.isPublic(photo))),
       deviations: analysis.deviations.filter(({ deviation }) => !shown.isPublic(deviation)).length,
       loadingCases: build.balance?.cases.filter((loading) => loading.private).length ?? 0,
+      invoices: build.help?.entries.filter(({ invoice }) => invoice !== undefined).length ?? 0,
       otherRecords: build.days
         .filter((day) => day.private)
         .reduce(
@@ -179,6 +187,7 @@ export function privateEdition(
       photos: 0,
       deviations: 0,
       loadingCases: 0,
+      invoices: 0,
       otherRecords: 0,
       amendments: 0,
       findingWords: 0,
@@ -499,6 +508,18 @@ class Shown {
         who: weighing.who.map((person) => this.#names.id(person)),
       })),
       cases: balance.cases.filter((loading) => !loading.private),
+    };
+  }
+
+  /** Who helped is shown like everybody else, and nobody's bills are. */
+  help(help: Help): Help {
+    return {
+      ...help,
+      entries: help.entries.map(({ invoice: _invoice, ...entry }) => ({
+        ...entry,
+        person: this.#names.id(entry.person),
+        span: withoutText(entry.span),
+      })),
     };
   }
 

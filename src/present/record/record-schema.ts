@@ -3,6 +3,7 @@ import { roles } from "../../model/person.ts";
 import { workKinds } from "../../model/session.ts";
 import { authorities, decisionRules, figureKinds } from "../../model/tolerance.ts";
 import { balanceSchema } from "./balance-schema.ts";
+import { helpSchema } from "./help-record.ts";
 import { recordFormat, recordSchemaFile } from "./journal-record.ts";
 import {
   date,
@@ -54,6 +55,7 @@ export function recordSchema(): JsonSchema {
         seals: list("Months that were closed, oldest first.", seal),
         balance: optional(balanceSchema),
         portion: optional(portionSchema),
+        help: optional(helpSchema),
         omissions: list(
           "Files of the journal that are not part of the record, such as drafts.",
           object("A file left out.", { file: text("Its path."), why: text("The reason.") }),
@@ -80,6 +82,7 @@ const leftOut = object("How many of each thing the public edition leaves out or 
   photos: whole("Photographs.", 0),
   deviations: whole("Deviations.", 0),
   loadingCases: whole("Loading cases of the weight and balance.", 0),
+  invoices: whole("Numbers of bills for help.", 0),
   otherRecords: whole("Cures, holds, releases, squawks and inspections of private days.", 0),
   amendments: whole("Amendments.", 0),
   findingWords: whole("Findings listed without their words.", 0),

@@ -2,6 +2,7 @@ import type { Analysis } from "../../compute/analysis.ts";
 import { amendmentsTable } from "./amendments.ts";
 import { balanceTable } from "./balance.ts";
 import { deviationsTable } from "./deviations.ts";
+import { helpTable } from "./help.ts";
 import { hoursTable } from "./hours.ts";
 import { inspectionsTable } from "./inspections.ts";
 import { lotsTable } from "./lots.ts";
@@ -26,13 +27,15 @@ export const allTables: readonly CellTable[] = [
   balanceTable,
   portionTable,
   portionHistoryTable,
+  helpTable,
 ];
 
 /** The tables that a record has: those of a register only where the register is kept. */
-export function tablesOf({ balance, portion }: Analysis): readonly CellTable[] {
+export function tablesOf({ balance, portion, help }: Analysis): readonly CellTable[] {
   const absent = new Set<CellTable>([
     ...(balance ? [] : [balanceTable]),
     ...(portion ? [] : [portionTable, portionHistoryTable]),
+    ...(help ? [] : [helpTable]),
   ]);
   return allTables.filter((table) => !absent.has(table));
 }

@@ -17,6 +17,7 @@ describe("the public edition", () => {
       photos: 1,
       deviations: 1,
       loadingCases: 0,
+      invoices: 0,
       otherRecords: 1,
       amendments: 1,
       findingWords: analysis.diagnostics.filter((each) => each.private).length,
