@@ -8,6 +8,7 @@ import { cureSum } from "./cure.ts";
 import { drainSum } from "./drain.ts";
 import { drillSum } from "./drill.ts";
 import { flatPatternSum } from "./flat-pattern.ts";
+import { inspectionRiskSum } from "./inspection-risk.ts";
 import { meanChordSum } from "./mean-chord.ts";
 import { rivetLengthSum } from "./rivet-length.ts";
 import { rivetRowSum } from "./rivet-row.ts";
@@ -38,6 +39,7 @@ export const sums: readonly Sum[] = [
   cureSum,
   shelfLifeSum,
   conformitySum,
+  inspectionRiskSum,
   balanceSum,
   wheelBalanceSum,
   weightShiftSum,

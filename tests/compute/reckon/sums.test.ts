@@ -722,3 +722,41 @@ test("a part that there is none of says why in text", () => {
   const single = ["length=0.7 in", "diameter=1/8 in", "edge=2D", "pitch-min=3D"];
   expect(reckonedText("rivet-row", ...single)).toContain("none: one rivet has none");
 });
+
+describe("inspection-risk", () => {
+  const bearings = ["shape=4", "scale=0.25 mm", "measuring=0.25 mm", "at-most=2 mm"];
+
+  test("gives the guard band for a risk that is wanted, in the unit of the measuring", () => {
+    const answer = reckoned("inspection-risk", ...bearings, "wanted=0.001");
+    expect(answer.guard).toBeCloseTo(0.32817, 5);
+    expect(answer.acceptTo).toBeCloseTo(1.67183, 5);
+    const inches = reckoned(
+      "inspection-risk",
+      ...["mean=0.5 in", "spread=0.004 in", "measuring=0.001 in", "at-least=0.492 in"],
+      "guard=0.001 in",
+    );
+    expect(inches.acceptFrom).toBeCloseTo(0.493, 10);
+  });
+
+  test.each([
+    [["shape=4", "measuring=0.25 mm", "at-most=2 mm"], "described by `mean` and `spread`"],
+    [[...bearings, "guard=2 lbf"], "`2 lbf` is a force, but `measuring` is a length"],
+    [[...bearings, "guard=0.1 mm", "wanted=0.01"], "asks for the guard band"],
+    [
+      ["mean=1 mm", "spread=-1 mm", "measuring=1 mm", "at-most=2 mm"],
+      "`spread` has to be above zero",
+    ],
+    [
+      [
+        "mean=9 mm",
+        "spread=1 mm",
+        "measuring=90 mm",
+        "at-most=2 mm",
+        "wanted=0.000000000000000000000001",
+      ],
+      "no guard band",
+    ],
+  ])("%j has no answer", (typed, says) => {
+    expect(refusal("inspection-risk", ...typed)).toContain(says);
+  });
+});
