@@ -93,7 +93,7 @@ function filled(
   column: TaskColumn,
   faults: Faults,
 ): CsvCell | undefined {
-  if (!cell || cell.text !== "") return cell;
+  if (cell?.text !== "") return cell;
   return faults.add("not-csv", cell.span, {
     message: `the cell of \`${column}\` is empty`,
     help: ["fill it in from the list, or take the row out"],
