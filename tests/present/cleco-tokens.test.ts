@@ -86,17 +86,20 @@ describe.each(["light", "dark"] as const)("%s", (scheme) => {
   );
 
   // The smallest difference of any pair, as it was when the colours were chosen.
-  test.each(chosen[scheme])("for %s eyes any two lie %d apart or more", (kind, least) => {
-    // The ring around the dark square is seen as a colour of its own.
-    const hexes = new Set([...clecos, "ring"].map((name) => colour(scheme, `cleco-${name}`)));
-    const seen = [...hexes].map((hex) => lab(seenBy(kind, linearRgb(hex))));
-    const pairs = seen.flatMap((one, index) =>
-      seen.slice(index + 1).map((other) => difference(one, other)),
-    );
-    expect(pairs.length).toBeGreaterThanOrEqual(10);
-    expect(Math.min(...pairs)).toBeGreaterThanOrEqual(12);
-    expect(Math.min(...pairs)).toBeCloseTo(least, 1);
-  });
+  test.each<readonly [(typeof eyes)[number], number]>(chosen[scheme])(
+    "for %s eyes any two lie %d apart or more",
+    (kind, least) => {
+      // The ring around the dark square is seen as a colour of its own.
+      const hexes = new Set([...clecos, "ring"].map((name) => colour(scheme, `cleco-${name}`)));
+      const seen = [...hexes].map((hex) => lab(seenBy(kind, linearRgb(hex))));
+      const pairs = seen.flatMap((one, index) =>
+        seen.slice(index + 1).map((other) => difference(one, other)),
+      );
+      expect(pairs.length).toBeGreaterThanOrEqual(10);
+      expect(Math.min(...pairs)).toBeGreaterThanOrEqual(12);
+      expect(Math.min(...pairs)).toBeCloseTo(least, 1);
+    },
+  );
 });
 
 test("every token that the drawings ask for is there", () => {

@@ -45,7 +45,7 @@ markdown.renderer.rules.table_close = () => "</table></div>\n";
 markdown.renderer.rules.code_block = (tokens, index) => preformatted(tokens[index]?.content ?? "");
 markdown.renderer.rules.fence = (tokens, index, _options, env) => {
   const token = tokens[index];
-  const fenceLink = (env?.["setting"] as Environment | undefined)?.fenceLink;
+  const fenceLink = (env?.setting as Environment | undefined)?.fenceLink;
   const line = token?.level === 0 ? token.map?.[0] : undefined;
   const link = line === undefined ? undefined : fenceLink?.(line);
   if (!link) return preformatted(token?.content ?? "");
@@ -53,7 +53,7 @@ markdown.renderer.rules.fence = (tokens, index, _options, env) => {
   return `<p><a href="${escapeHtml(link.href)}">${escapeHtml(link.text)}</a></p>\n`;
 };
 markdown.core.ruler.push("journal", (state) => {
-  const setting = state.env["setting"] as Environment;
+  const setting = state.env.setting as Environment;
   const ranks = [...new Set(state.tokens.filter(isHeadingOpen).map(({ tag }) => tag))].sort();
   for (const [index, token] of state.tokens.entries()) {
     if (token.type === "heading_open" || token.type === "heading_close") {
