@@ -1,8 +1,11 @@
+// A slip of the keyboard is a letter or two; in long names a third would be another name.
+const farthest = 4;
+
 /**
  * The known name closest to what was typed, by the fewest letters changed, left out, added or
  * swapped with their neighbour (Damerau–Levenshtein, restricted), letter case aside.
  * @returns `undefined` when nothing is close: more than a third of the longer one's
- *   letters would differ, or more than one letter of a short one.
+ *   letters would differ, or more than four; of a short one more than one letter.
  */
 export function nearestName(typed: string, known: Iterable<string>): string | undefined {
   const wanted = typed.toLowerCase();
@@ -10,7 +13,8 @@ export function nearestName(typed: string, known: Iterable<string>): string | un
   let fewest = Number.POSITIVE_INFINITY;
   for (const name of known) {
     const edits = editsBetween(wanted, name.toLowerCase());
-    const most = Math.max(1, Math.floor(Math.max(typed.length, name.length) / 3));
+    const third = Math.floor(Math.max(typed.length, name.length) / 3);
+    const most = Math.min(farthest, Math.max(1, third));
     if (edits <= most && edits < fewest) {
       fewest = edits;
       nearest = name;

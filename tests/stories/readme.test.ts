@@ -63,6 +63,16 @@ const expectations: Readonly<Record<string, (said: Witnessed) => void>> = {
     clean(said);
     expect(said.stdout).toMatch(/\nbuilding: (?:\d+:\d\d \+ )+\d+:\d\d = 16:35\n/);
   },
+  [`${witness} portion --journal site-demo`]: (said) => {
+    clean(said);
+    expect(said.stdout).toContain("They are never computed from hours");
+  },
+  [`${silent} portion --journal site-demo --what-if "B4=paid 0.5, assembly 0.5" --json`]: (
+    said,
+  ) => {
+    clean(said);
+    expect(JSON.parse(said.stdout)).toMatchObject({ portion: { sections: expect.any(Array) } });
+  },
   [`${witness} seal 2026-01 --dry-run`]: (said) => {
     clean(said);
     expect(said.stdout).toMatch(/^[0-9a-f]{64} {2}days\/2026\/2026-01-10\.md$/m);
@@ -165,7 +175,8 @@ describe("the README's", () => {
     const { status, stderr } = await demoRun();
     expect([status, stderr]).toEqual([0, ""]);
     expect(textOf(".ci/run")).toContain("\nnpm ci\n");
-  });
+    // On a fresh machine every picture is encoded.
+  }, 600_000);
 
   test("npm test, which is what CI runs", () => {
     expect(textOf(".ci/run")).toMatch(/\nnpm ci\nnpm test\n$/);
