@@ -17,7 +17,7 @@ export interface PartDrawing {
 }
 
 const line = { firm: 0.7, fine: 0.3, faint: 0.25 } as const;
-const words = { face: "small", size: 6 } as const;
+const words = { face: "small", size: 7 } as const;
 const cross = 3.2 * millimetre;
 /** Room kept free around a part. */
 const around = 7 * millimetre;
