@@ -8,8 +8,10 @@ export const sheetSize = { width: 1700, height: 1100 } as const;
  * A sheet of drawings as SVG: border, views of a part that suits the sheet's
  * number, dimension lines, notes nobody can read, and a title block with the
  * number and the revision.
+ *
+ * @param numbered When false, the number is a scrawl like the rest.
  */
-export function sheetOf(sheet: string, revision: string, random: Random): string {
+export function sheetOf(sheet: string, revision: string, random: Random, numbered = true): string {
   const ink = "#23303f";
   const { width, height } = sheetSize;
   let svg = `<rect x="40" y="40" width="${width - 80}" height="${height - 80}" fill="none" stroke="${ink}" stroke-width="5"/>`;
@@ -25,7 +27,9 @@ export function sheetOf(sheet: string, revision: string, random: Random): string
   svg += `<rect x="${bx}" y="${by}" width="${bw}" height="${bh}" fill="none" stroke="${ink}" stroke-width="4"/>`;
   svg += `<path d="M${bx} ${by + 70}h${bw}M${bx} ${by + 130}h${bw}M${bx + 380} ${by + 70}v140M${bx + 190} ${by + 130}v80" stroke="${ink}" stroke-width="2.5" fill="none"/>`;
   svg += scrawl(bx + 24, by + 40, 300, random, ink) + scrawl(bx + 24, by + 104, 220, random, ink);
-  svg += lettered(sheet, bx + 22, by + 148, 44, { color: ink, pen: 0.13, slant: 0.12 });
+  svg += numbered
+    ? lettered(sheet, bx + 22, by + 148, 44, { color: ink, pen: 0.13, slant: 0.12 })
+    : scrawl(bx + 22, by + 180, 150, random, ink);
   svg += lettered("rev", bx + 396, by + 84, 26, { color: ink, pen: 0.1, slant: 0.12 });
   const letter = revision.slice(0, 2);
   svg += lettered(letter, bx + 396 + 57 - letteredWidth(letter, 58) / 2, by + 142, 58, {

@@ -246,7 +246,9 @@ function fastenings(plan: Plan, progress: Progress, random: Random): Group {
                 ) < pitch,
             ),
           );
-    const from = spread.length > 0 ? spread : places;
+    // The last few hold one end.
+    const few = progress.skins.length > 0 && progress.clecos <= 14;
+    const from = few ? places.slice(0, 24) : spread.length > 0 ? spread : places;
     const chosen = Array.from(
       { length: Math.min(progress.clecos, 420) },
       (_, i) => from[Math.floor(((i + 0.5) / progress.clecos) * from.length) % from.length],

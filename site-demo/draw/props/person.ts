@@ -62,7 +62,8 @@ export function looksOf(words: string): Looks {
     ...looks,
     shirt: cloth(shirts[name], 11),
     plait,
-    cap: name === "delbert" || name === "konrad",
+    cap: name === "delbert" || name === "konrad" || name === "oskar",
+    muffs: name !== "oskar",
   };
 }
 

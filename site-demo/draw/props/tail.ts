@@ -33,6 +33,8 @@ export interface Showing {
   readonly hinges?: "rear" | "front";
   /** A control horn at the root. */
   readonly horn?: boolean;
+  /** What hangs on the rear hinges once all of it is put together. */
+  readonly hung?: Plan;
 }
 
 /** A tail or control surface on the table, on the wall or on its root, as far as it has come. */
@@ -74,6 +76,12 @@ export function showSurface(setting: Setting, showing: Showing): Composition {
       cylinder(0.5, 0.7, { sides: 16 }),
       darkSteel,
       here.move(plan.root.chord * 0.06, -5.6, 0.3).turnX(90),
+    );
+  }
+  if (showing.hung && /whole/.test(words)) {
+    half.place(
+      liftingSurface(showing.hung, { ...progress, clecos: 0 }, random.branch("hung")),
+      here.move(plan.root.chord * rear + 1.6, 0, 0.6),
     );
   }
   const whole = new Group().place(half);

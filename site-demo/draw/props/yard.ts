@@ -24,7 +24,7 @@ export function seasonOf(word: string | undefined, month: number): Season {
 function groundOf(season: Season, seed: number): Surface {
   const base: Record<Season, Rgb> = {
     spring: hex("#566a35"),
-    summer: hex("#6a7038"),
+    summer: hex("#857c44"),
     autumn: hex("#6b6638"),
     winter: hex("#e6eaf0"),
   };

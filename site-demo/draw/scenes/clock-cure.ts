@@ -12,7 +12,7 @@ import {
   type Scene,
   type Setting,
 } from "../scene.ts";
-import { box, cylinder, extrude, face, sheet, tube } from "../shape.ts";
+import { box, cylinder, extrude, face, sheet, sphere, tube } from "../shape.ts";
 import { Group } from "../stage.ts";
 import { drawn } from "../texture.ts";
 import { hex } from "../vector.ts";
@@ -22,7 +22,7 @@ export const clockCure: Scene = {
   name: "clock-cure",
   defaults: { hours: "48" },
   compose: async (setting: Setting): Promise<Composition> => {
-    const { random, detail } = setting;
+    const { random, detail, words } = setting;
     const hours = Math.max(0, Math.min(199, numberIn(detail.hours, 48)));
     const stage = benchWithWall(random, {
       top: anyTop(random),
@@ -127,6 +127,15 @@ export const clockCure: Scene = {
       here.move(side * 5.2, 1.1, -3.8).turnY(8),
     );
     work.place(timer, here.move(-side * 1.2, 1.22, -1.9).turnY(side * 9));
+    if (/dot|cartridge/.test(words)) {
+      const tube1 = here
+        .move(side * 3.4, 1.5, 1.2)
+        .turnY(side * 24)
+        .turnZ(90);
+      work.put(cylinder(0.85, 6, { sides: 28, bevel: 0.1 }), paint("#ece8dc", 0.4), tube1);
+      work.put(cylinder(0.3, 1.8, { sides: 16 }), paint("#ece8dc", 0.4), tube1.move(0, 6, 0));
+      work.put(sphere(0.36, 18), paint("#2f9a4a", 0.5), tube1.move(0.62, 3, 0.42).size(0.5, 1, 1));
+    }
     stage.place(work, here.turnY(random.sway(12)));
     return {
       stage,

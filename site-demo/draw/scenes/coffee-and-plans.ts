@@ -31,7 +31,7 @@ export const coffeeAndPlans: Scene = {
       random.pick(["WR-01", "EL-01", "RD-01"]),
     ];
     for (const [i, id] of ids.entries()) {
-      const image = await drawn(sheetOf(id, random.pick(["A", "B", "C"]), random.branch(id)), {
+      const image = await drawn(sheetOf(id, "", random.branch(id), false), {
         ...sheetSize,
         ground: i ? "#eef0ec" : "#f3eedf",
       });

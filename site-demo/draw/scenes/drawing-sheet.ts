@@ -9,21 +9,25 @@ import { Group } from "../stage.ts";
 import { drawn } from "../texture.ts";
 import type { Vec3 } from "../vector.ts";
 
+const teaRing =
+  '<circle cx="1500" cy="170" r="118" fill="none" stroke="#8a5a2a" stroke-width="9" opacity="0.4"/><circle cx="1500" cy="170" r="109" fill="#8a5a2a" opacity="0.06"/>';
+
 /** A sheet of the drawings, its number and revision in the corner. */
 export const drawingSheet: Scene = {
   name: "drawing-sheet",
   defaults: { sheet: "HS-01", revision: "A" },
   compose: async (setting: Setting): Promise<Composition> => {
     const { random, detail, words } = setting;
+    const hung = /hung|wall|pinned|square on/.test(words);
     const image = await drawn(
-      sheetOf(detail.sheet ?? "", detail.revision ?? "", random.branch("sheet")),
+      sheetOf(detail.sheet ?? "", detail.revision ?? "", random.branch("sheet")) +
+        (random.chance(0.4) && !hung ? teaRing : ""),
       {
         ...sheetSize,
         ground: random.pick(["#f3eedf", "#eef0ec", "#f2efe6"]),
       },
     );
     const [w, d] = [17, 11];
-    const hung = /hung|wall|pinned/.test(words);
     const rolled = /roll/.test(words);
     const slope = /slope/.test(words) ? 24 : 0;
     const across = 28;

@@ -1,5 +1,15 @@
-import { lettered, letteredWidth } from "../lettering.ts";
-import { aluminium, chrome, darkSteel, machined, paint, primer, printed } from "../materials.ts";
+import { lettered, letteredWidth, sevenSegment } from "../lettering.ts";
+import {
+  aluminium,
+  chrome,
+  darkSteel,
+  filmed,
+  machined,
+  paint,
+  primer,
+  printed,
+  rivetMetal,
+} from "../materials.ts";
 import { here } from "../pose.ts";
 import { anyTop, benchWithWall } from "../props/bench.ts";
 import { shopHead } from "../props/fasteners.ts";
@@ -11,7 +21,7 @@ import {
   type Scene,
   type Setting,
 } from "../scene.ts";
-import { box, cylinder, disc, lathe, tube } from "../shape.ts";
+import { box, cylinder, disc, face, lathe, sheet, tube } from "../shape.ts";
 import { Group } from "../stage.ts";
 import { drawn } from "../texture.ts";
 import { hex, type Vec3 } from "../vector.ts";
@@ -30,11 +40,12 @@ export const instrumentDial: Scene = {
       scale: 0.6,
       night: setting.light === "lamp",
     });
+    if (/deg|°/.test(reading)) return protractor(setting, stage);
     const scale = inches ? 0.1 : scaleFor(Math.abs(value));
     const sweep = inches ? 360 : 300;
     const start = inches ? 0 : -150;
     const step = inches ? 10 : 10;
-    const face = await dialFace({
+    const dial = await dialFace({
       scale,
       sweep,
       start,
@@ -75,7 +86,7 @@ export const instrumentDial: Scene = {
       );
     }
     const r = radius - 0.11;
-    gauge.put(disc(r), printed(face, 2 * r, 0.6), here.move(0, 0.5, 0));
+    gauge.put(disc(r), printed(dial, 2 * r, 0.6), here.move(0, 0.5, 0));
     const a = (needle * Math.PI) / 180;
     const tip: Vec3 = [Math.sin(a) * r * 0.86, 0.56, -Math.cos(a) * r * 0.86];
     const tail: Vec3 = [-Math.sin(a) * r * 0.26, 0.56, Math.cos(a) * r * 0.26];
@@ -115,7 +126,7 @@ export const instrumentDial: Scene = {
     );
 
     const work = new Group();
-    const lying = /deg/.test(reading) || random.chance(0.4) || (setting.view.above ?? 0) > 70;
+    const lying = random.chance(0.4) || (setting.view.above ?? 0) > 70;
     const part = random.chance(0.5)
       ? primer(random.whole(1, 99))
       : aluminium(random.whole(1, 99), 26);
@@ -234,4 +245,76 @@ async function dialFace({
     svg += `<path d="M${c - Math.sin(a) * 16} ${c + 118 + Math.cos(a) * 16}L${c + Math.sin(a) * 56} ${c + 118 - Math.cos(a) * 56}" stroke="#a3201a" stroke-width="8" stroke-linecap="round"/>`;
   }
   return drawn(svg, { width: 800, height: 800, ground: "#f4f1e6" });
+}
+
+/** A digital protractor standing on a surface, its base along the slope it shows. */
+async function protractor(setting: Setting, stage: Group): Promise<Composition> {
+  const { random, detail } = setting;
+  const reading = detail.reading ?? "";
+  const number = reading.match(/-?[\d.]+/)?.[0] ?? "0";
+  const slope = Math.min(30, Math.max(-30, Number(number)));
+  const panel = await drawn(
+    sevenSegment(number, 470, 50, 160, { color: "#15190f", ghost: "#a3b098" }) +
+      `<circle cx="510" cy="76" r="20" fill="none" stroke="#15190f" stroke-width="9"/>` +
+      `<path d="M60 228H560M60 228L${60 + 500 * Math.cos((slope * Math.PI) / 180)} ${228 - 500 * Math.sin((slope * Math.PI) / 180) * 0.3}" stroke="#15190f" stroke-width="6"/>`,
+    { width: 620, height: 250, ground: "#aebba2" },
+  );
+  const body = { color: hex("#c9452c"), roughness: 0.4, metal: false };
+  const level = new Group()
+    .put(box(6.4, 2.5, 1.1, { bevel: 0.14, round: 0.3 }), body)
+    .put(box(6.5, 0.3, 1.2, { bevel: 0.03 }), machined(4))
+    .put(face(3.6, 1.45), printed(panel, 3.6, 0.2), here.move(-1.8, 0.62, 0.552))
+    .put(
+      box(3.8, 1.65, 0.02),
+      { color: hex("#1d2023"), roughness: 0.25, metal: false },
+      here.move(0, 0.52, 0.536),
+    );
+  for (const x of [-2.45, 2.45])
+    level.put(
+      cylinder(0.26, 0.1, { sides: 22, bevel: 0.03 }),
+      paint(x < 0 ? "#3b4046" : "#e6e1d4", 0.4),
+      here.move(x, 1.3, 0.53).turnX(90),
+    );
+  // A skin bowed over two ribs, as steep as the display says.
+  const skinned = random.chance(0.5)
+    ? aluminium(random.whole(1, 99), 20)
+    : filmed(random.whole(1, 99));
+  const work = new Group()
+    .put(
+      sheet((u, v) => [(u - 0.5) * 15, -0.02 - 0.9 * (2 * u - 1) ** 4, (0.5 - v) * 9], 24, 6),
+      skinned,
+    )
+    .place(level, here.move(0, 0, 0.6));
+  for (const z of [-3.4, 3.6])
+    for (let i = 0; i < 12; i++)
+      work.put(
+        shopHead(0.1, { flat: 0.3 }),
+        rivetMetal,
+        here.move(-5 + i * 0.9, -0.03 - 0.9 * ((-5 + i * 0.9) / 7.5) ** 4, z),
+      );
+  const rise = 1.9 + Math.abs(Math.sin((slope * Math.PI) / 180)) * 7;
+  stage.place(work, here.turnY(random.sway(10)).move(0, rise, 0).turnZ(slope));
+  for (const x of [-4.6, 4.6]) {
+    const top = rise + x * Math.sin((slope * Math.PI) / 180) - 0.9;
+    stage.put(
+      box(2, Math.max(0.4, top), 7, { bevel: 0.08 }),
+      paint("#a67c4c", 0.8),
+      here.move(x * Math.cos((slope * Math.PI) / 180), 0, 0),
+    );
+  }
+  return {
+    stage,
+    camera: framed(setting, {
+      target: [0, rise + 0.9, 0],
+      round: [-26, 26],
+      above: [12, 26],
+      limits: [7, 36],
+      roundLimits: [-34, 34],
+      away: 15.5,
+      aperture: 0.032,
+      focusOn: [0, rise + 1.2, 1],
+    }),
+    light: lightFor(setting),
+    extent: { centre: [0, rise * 0.7, 0], radius: 9 },
+  };
 }

@@ -1,7 +1,7 @@
 import { aluminium, dyed, paint } from "../materials.ts";
 import { circle, ellipse } from "../outline.ts";
 import { flat, here } from "../pose.ts";
-import { anyTop, benchWithWall } from "../props/bench.ts";
+import { anyTop, benchWithWall, steelRule } from "../props/bench.ts";
 import { scriber, swarf } from "../props/tools.ts";
 import { type Composition, framed, lightFor, type Scene, type Setting } from "../scene.ts";
 import { extrude, lathe, quad, tube } from "../shape.ts";
@@ -103,6 +103,7 @@ export const mistakeHole: Scene = {
       here.move(0, 0.003, 0),
     );
     stage.place(swarf(random.branch("swarf"), 4, 1.4, 16), here.move(0, thick, 0.2));
+    if (/scale|rule/.test(words)) stage.place(steelRule(4), here.move(-2, thick, 1).turnY(3));
     const side = random.pick([-1, 1]);
     stage.place(
       scriber(),

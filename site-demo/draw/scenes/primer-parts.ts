@@ -9,8 +9,9 @@ import {
   type Section,
   sectionOutline,
 } from "../props/airframe.ts";
+import { sawhorse } from "../props/bench.ts";
 import { tableInShop } from "../props/room.ts";
-import { seasonOf, shopFront, yard } from "../props/yard.ts";
+import { seasonOf, shopFront, tree, yard } from "../props/yard.ts";
 import type { Random } from "../random.ts";
 import {
   type Composition,
@@ -33,14 +34,12 @@ export const primerParts: Scene = {
     const count = Math.max(1, Math.min(40, numberIn(detail.count, 12)));
     const skins = /skin/.test(words);
     const night = setting.light === "lamp" || setting.light === "strip";
-    const hung = /line|fence|against|drive|dappled|tarpaulin|window|west|shadows|drying/.test(
-      words,
-    );
+    const hung = /line|fence|against|dappled|tarpaulin|window|west|shadows|drying/.test(words);
     if (hung) {
       const season = seasonOf(undefined, setting.month);
       const stage = yard(random.branch("yard"), season, {
         fence: -230,
-        drive: /drive/.test(words) ? 60 : 0,
+        drive: 0,
       });
       if (/drive|window/.test(words))
         stage.place(
@@ -63,18 +62,21 @@ export const primerParts: Scene = {
           line.push([x, droop(x), z]);
         }
         stage.put(tube(line, 0.16, { sides: 5 }), paint("#d8d4c8", 0.9));
+        const trees = /dappled|apple/.test(words);
         for (const s of [-1, 1])
-          stage.put(
-            tube(
-              [
-                [s * wide * 0.5, 0, z],
-                [s * wide * 0.5, top + 4, z],
-              ],
-              1.7,
-              { sides: 8 },
-            ),
-            wood,
-          );
+          if (trees) stage.place(tree(random, season), here.move(s * wide * 0.5, 0, z));
+          else
+            stage.put(
+              tube(
+                [
+                  [s * wide * 0.5, 0, z],
+                  [s * wide * 0.5, top + 4, z],
+                ],
+                1.7,
+                { sides: 8 },
+              ),
+              wood,
+            );
         for (let i = 0; i < per; i++) {
           if (row * per + i >= count) break;
           const x = (i - (per - 1) / 2) * pitch + random.sway(pitch * 0.08);
@@ -101,6 +103,22 @@ export const primerParts: Scene = {
           );
         }
       }
+      if (/tarpaulin/.test(words)) {
+        const rows: Vec3[][] = [];
+        for (let r = 0; r <= 10; r++) {
+          rows.push(
+            Array.from(
+              { length: 21 },
+              (_, c): Vec3 => [
+                (c / 20 - 0.5) * wide * 1.1,
+                86 - 7 * Math.sin((c / 20) * Math.PI) - r * 0.6 + random.sway(0.4),
+                (r / 10 - 0.5) * 80,
+              ],
+            ),
+          );
+        }
+        stage.put(grid(rows), { color: hex("#2f5f9e"), roughness: 0.5, metal: false, thin: 0.5 });
+      }
       const evening = /evening|west|low sun|long shadows/.test(words) || setting.hour > 18.2;
       const light = openLight(
         { night: false, winter: season === "winter", evening },
@@ -115,7 +133,7 @@ export const primerParts: Scene = {
           above: [-1, 5],
           limits: [-2, 13],
           roundLimits: [-52, 52],
-          away: Math.min(165, wide * 0.52 + 44),
+          away: wide * 1.05 + 40,
           tallAway: 1.1,
           aperture: 0.03,
           focusOn: [0, 50, 2],
@@ -124,6 +142,7 @@ export const primerParts: Scene = {
         extent: { centre: [0, 40, -10], radius: Math.max(70, wide * 0.6) },
       };
     }
+    if (/drive/.test(words)) return onSawhorses(setting, count);
     const table = 34;
     const stage = tableInShop(random.branch("table"), {
       width: 84,
@@ -170,6 +189,56 @@ export const primerParts: Scene = {
     };
   },
 };
+
+/** Long parts laid over saw horses on the drive. */
+function onSawhorses(setting: Setting, count: number): Composition {
+  const { random } = setting;
+  const season = seasonOf(undefined, setting.month);
+  const stage = yard(random.branch("yard"), season, { fence: -260, drive: 110 });
+  stage.place(
+    shopFront(random.branch("shop"), { night: false, snow: false }),
+    here.move(0, 0, -150),
+  );
+  const height = 30;
+  for (const x of [-34, 34]) stage.place(sawhorse(height, 74), here.move(x, 0, 0));
+  for (let i = 0; i < count; i++) {
+    const green = primer(random.whole(1, 99), random.pick(["#98994a", "#8f9447"]));
+    const z = (i - (count - 1) / 2) * Math.min(8, 66 / count);
+    // Two are as long as the spar; the rest are what goes on it.
+    const long = i === 1 || i === count - 2;
+    const length = long ? 96 : random.between(74, 84);
+    const holes = long
+      ? [0.2, 0.4, 0.6, 0.8].map((share) => ({ x: length * share, y: 2.6, radius: 1 }))
+      : [];
+    stage.place(
+      channel(length, long ? 5.2 : random.between(1.6, 3.4), 1.2, green, {
+        holes: long ? holes : [],
+      }),
+      here
+        .move(-length / 2 + random.sway(3), height + 0.1, z)
+        .turnY(random.sway(1.4))
+        .turnX(long ? -90 : random.pick([-90, 0])),
+    );
+  }
+  return {
+    stage,
+    camera: framed(setting, {
+      target: [0, height, 0],
+      round: [26, 44],
+      above: [16, 24],
+      limits: [12, 30],
+      roundLimits: [-58, 58],
+      away: 150,
+      aperture: 0.016,
+    }),
+    light: openLight(
+      { night: false, winter: season === "winter", evening: false },
+      setting.lightFrom,
+      random.branch("light"),
+    ),
+    extent: { centre: [0, 24, 0], radius: 76 },
+  };
+}
 
 function crumpled(random: Random): Vec3[][] {
   const rows: Vec3[][] = [];

@@ -1,4 +1,5 @@
-import { aluminium, primer } from "../materials.ts";
+import { aluminium, primer, steel } from "../materials.ts";
+import { inset } from "../polygon.ts";
 import { here } from "../pose.ts";
 import {
   channel,
@@ -17,16 +18,18 @@ import {
   type Scene,
   type Setting,
 } from "../scene.ts";
-import type { Vec3 } from "../vector.ts";
+import { box } from "../shape.ts";
+import { hex, type Vec3 } from "../vector.ts";
 
 /** Ribs held to a length of spar by clecos. */
 export const ribClecoed: Scene = {
   name: "rib-clecoed",
   defaults: { ribs: "3", clecos: "12", size: "3/32" },
   compose: (setting: Setting): Composition => {
-    const { random, detail } = setting;
+    const { random, detail, words } = setting;
     const ribs = Math.max(1, Math.min(12, numberIn(detail.ribs, 3)));
     const clecos = Math.min(120, numberIn(detail.clecos, 12));
+    if (ribs === 1 && /plate|glass/.test(words)) return ribOnPlate(setting, clecos);
     const spacing = Math.min(7, 30 / ribs);
     const length = Math.max(12, spacing * ribs + 4);
     const bare = random.chance(0.6);
@@ -90,3 +93,49 @@ export const ribClecoed: Scene = {
     };
   },
 };
+
+/** A whole rib lying flat, its flange down, clecos standing round its web. */
+function ribOnPlate(setting: Setting, clecos: number): Composition {
+  const { random, detail, words } = setting;
+  const glass = /glass/.test(words);
+  const stage = benchWithWall(random, {
+    top: anyTop(random),
+    scale: 0.9,
+    night: setting.light === "lamp",
+  });
+  const section: Section = { chord: 50, thickness: 0.15, camber: 0.015 };
+  const [from, to] = [0.27, 0.77];
+  const shift = section.chord * 0.52;
+  const outline = sectionOutline(section, from, to, 16).map(([x, y]) => [x - shift, y] as const);
+  const holes = lighteningHoles(section, from, to - 0.02, 4).map((hole) => ({
+    ...hole,
+    x: hole.x - shift,
+  }));
+  const base = glass ? { color: hex("#5d7470"), roughness: 0.05, metal: false } : steel;
+  stage.put(box(31, 0.45, 13, { bevel: 0.05 }), base);
+  stage.place(
+    pressedRib(outline, holes, aluminium(random.whole(1, 99)), { flutes: 22, flange: 0.75 }),
+    here.move(0, 0.45 + 0.76, 0).turnX(90),
+  );
+  const inner = inset(outline, 0.55);
+  const places = Array.from({ length: clecos }, (_, i): { at: Vec3; out: Vec3 } => {
+    const [x, y] = inner[Math.floor(((i + 0.5) / clecos) * inner.length)] ?? [0, 0];
+    return { at: [x, 0.45 + 0.77, y], out: [0, 1, 0] };
+  });
+  stage.place(fastened(places, { kind: "cleco", size: detail.size ?? "1/8", plain: false }));
+  return {
+    stage,
+    camera: framed(setting, {
+      target: [0, 1, 0],
+      round: [-34, 34],
+      above: [28, 44],
+      limits: [15, 70],
+      away: 41,
+      tallAway: 1.3,
+      aperture: 0.022,
+      focusOn: [0, 1, 2],
+    }),
+    light: lightFor(setting),
+    extent: { centre: [0, 1, 0], radius: 19 },
+  };
+}

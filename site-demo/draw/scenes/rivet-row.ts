@@ -45,7 +45,7 @@ export const rivetRow: Scene = {
       ? random.pick([primer(random.whole(1, 99)), aluminium(random.whole(1, 99), 34)])
       : random.pick([aluminium(random.whole(1, 99), 34), filmed(random.whole(1, 99))]);
     const rivet = random.chance(0.6) ? rivetMetal : goldRivet;
-    const flush = !shop && random.chance(0.3);
+    const flush = !shop && (/upper|skin/.test(words) || !/spar/.test(words));
 
     const stage = benchWithWall(random, {
       top: anyTop(random, ["boards", "oak", "plywood", "mat", "carpet"]),
@@ -93,7 +93,13 @@ export const rivetRow: Scene = {
       );
     stage.place(plate(width + 0.2, 1.5, 0.063, over), here.move(0, 0.063, 0));
     const order = random.branch("bad");
+    const small = /doubler|rejected|small/.test(words);
+    const leaning = /practice|sideways/.test(words);
+    const wide = /stiffener|wide/.test(words);
     const wrong = new Set<number>();
+    if (bad === 1 && small) wrong.add(1);
+    // Towards the trailing edge's end the wedge gives least support.
+    if (!shop) for (let i = 0; i < bad; i++) wrong.add(heads - 1 - i);
     while (wrong.size < bad) wrong.add(order.whole(0, heads - 1));
     const red = paint("#a3201a", 0.7);
     for (let i = 0; i < heads; i++) {
@@ -117,15 +123,14 @@ export const rivetRow: Scene = {
             at,
           );
         } else if (shop) {
-          const kind = order.whole(0, 2);
-          stage.put(
-            shopHead(
-              diameter,
-              kind === 0 ? { lean: 0.55 } : kind === 1 ? { flat: 0.42 } : { flat: 0.7, lean: 0.3 },
-            ),
-            rivet,
-            at,
-          );
+          const kind = small ? 0 : leaning ? 1 : wide ? 2 : order.whole(0, 2);
+          const head =
+            kind === 0
+              ? shopHead(diameter * 0.8, { flat: 1.2 })
+              : kind === 1
+                ? shopHead(diameter, { lean: 0.6, flat: 0.85 })
+                : shopHead(diameter, { flat: 0.42 });
+          stage.put(head, rivet, at);
         } else {
           stage.put(factoryHead(diameter), rivet, at.move(0, -0.012, 0).turnZ(9));
           stage.put(
@@ -162,21 +167,28 @@ export const rivetRow: Scene = {
         stage.put(flush ? flushHead(diameter) : factoryHead(diameter, 24), rivet, at);
       }
     }
-    const long = Math.min(9.5, width);
-    const receding = width > 7;
+    const half = ((heads - 1) * pitch) / 2 + 0.3;
     const side = random.pick([-1, 1]);
-    const focus: Vec3 = receding ? [-side * width * 0.22, top, 0] : [0, top, 0];
+    // A long row, or any row in a tall picture, runs away from the viewer. It
+    // stands far enough off that the near end is still in the picture.
+    const receding = width > 9 || setting.tall;
+    const slope = setting.tall ? 0.22 : 0.29;
+    const turn = receding ? random.between(58, 66) : random.sway(20);
+    const radians = (Math.abs(turn) * Math.PI) / 180;
+    const away = half * (Math.cos(radians) / slope + Math.sin(radians)) + 0.6;
     return {
       stage,
       camera: framed(setting, {
-        target: receding ? [-side * width * 0.12, 0.1, -0.1] : [0, 0.1, -0.1],
-        round: receding ? [side * -44, side * -56] : [-26, 26],
-        above: receding ? [16, 28] : [30, 52],
+        target: [0, 0.1, -0.05],
+        round: receding ? [side * turn, side * turn] : [turn, turn],
+        above: receding ? [24, 36] : [32, 52],
         limits: [21, 80],
-        roundLimits: [-66, 66],
-        away: receding ? 5.9 : long * 0.98 + 0.8,
-        aperture: receding ? 0.045 : 0.035,
-        focusOn: focus,
+        roundLimits: receding ? [-68, 68] : [-24, 24],
+        away,
+        zooms: [0.98, 1.15],
+        tallAway: 1,
+        aperture: receding ? 0.024 : 0.03,
+        focusOn: [side * half * 0.2, top, 0],
       }),
       light: lightFor(setting),
       extent: { centre: [0, 0, 0], radius: Math.max(4.5, width * 0.5) },

@@ -13,7 +13,7 @@ import {
 } from "../scene.ts";
 import { box, cylinder, grid, lathe, quad, tube } from "../shape.ts";
 import { Group } from "../stage.ts";
-import type { Vec3 } from "../vector.ts";
+import { hex, type Vec3 } from "../vector.ts";
 
 /** A fillet of tank sealant along a joint, with a dab on every rivet. */
 export const sealantBead: Scene = {
@@ -22,6 +22,7 @@ export const sealantBead: Scene = {
   compose: (setting: Setting): Composition => {
     const { random, detail } = setting;
     const wet = detail.state !== "cured";
+    if (numberIn(detail.length, 18) <= 4) return coupon(setting, wet);
     const length = Math.max(9, Math.min(40, numberIn(detail.length, 18)));
     const stuff = sealant(wet);
     const stage = benchWithWall(random, {
@@ -179,3 +180,60 @@ export const sealantBead: Scene = {
     };
   },
 };
+
+/** Two short beads on a scrap of skin, for watching how a lot cures. */
+function coupon(setting: Setting, wet: boolean): Composition {
+  const { random, detail } = setting;
+  const stuff = sealant(wet);
+  const length = numberIn(detail.length, 3);
+  const seed = random.whole(1, 999);
+  const stage = benchWithWall(random, {
+    top: anyTop(random),
+    scale: 0.5,
+    night: setting.light === "lamp",
+  });
+  stage.put(box(9, 0.3, 9, { bevel: 0.08 }), {
+    color: hex("#e9e7df"),
+    roughness: 0.12,
+    metal: false,
+  });
+  const work = new Group().put(
+    box(5.4, 0.04, 3.6, { bevel: 0.01 }),
+    aluminium(random.whole(1, 99), 26),
+  );
+  for (const z of [-0.75, 0.75]) {
+    const rows: Vec3[][] = [];
+    for (let i = 0; i <= 40; i++) {
+      const t = i / 40;
+      const end = Math.sqrt(Math.max(0, 1 - (2 * t - 1) ** 8));
+      const k = 0.26 * end * (1 + 0.12 * layered(t * 6, z, 2, seed));
+      rows.push(
+        Array.from({ length: 11 }, (_, s): Vec3 => {
+          const a = (s / 10) * Math.PI;
+          return [(t - 0.5) * length, 0.04 + k * 0.7 * Math.sin(a), z + k * Math.cos(a)];
+        }),
+      );
+    }
+    work.put(grid(rows), stuff);
+  }
+  stage.place(work, here.move(0, 0.3, 0).turnY(random.sway(14)));
+  stage.put(
+    box(5.6, 0.08, 0.42, { bevel: 0.02, round: 0.2 }),
+    paint("#d9b884", 0.7),
+    here.move(2.4, 0.42, 3.3).turnY(24),
+  );
+  stage.put(box(3, 0.02, 0.9), maskingTape(4), here.move(-2.4, 0.3, 3.4).turnY(-6));
+  return {
+    stage,
+    camera: framed(setting, {
+      target: [0, 0.3, 0.6],
+      round: [-30, 30],
+      above: [34, 48],
+      away: 13,
+      aperture: 0.036,
+      focusOn: [0, 0.4, 0.6],
+    }),
+    light: lightFor(setting),
+    extent: { centre: [0, 0.3, 0.5], radius: 7 },
+  };
+}

@@ -2,11 +2,11 @@ import { openLight } from "../lighting.ts";
 import { paint } from "../materials.ts";
 import { here } from "../pose.ts";
 import { liftingSurface } from "../props/lifting-surface.ts";
-import { anyLooks, person } from "../props/person.ts";
 import { seasonOf, shopFront, snowBank, tree, yard } from "../props/yard.ts";
 import { Random } from "../random.ts";
 import { type Composition, framed, isYes, type Scene, type Setting } from "../scene.ts";
-import { sphere } from "../shape.ts";
+import { box, sphere, tube } from "../shape.ts";
+import { Group } from "../stage.ts";
 
 /** The shop from outside, its doors open, in a season. */
 export const shopDoor: Scene = {
@@ -62,20 +62,7 @@ export const shopDoor: Scene = {
         paint(winter ? "#5d564a" : "#5c7440", 0.98),
         here.move(-side * (96 + i * 22), 6, 14).size(1, 0.8, 0.9),
       );
-    if (/mum|figure|someone/.test(words)) {
-      stage.place(
-        person(
-          {
-            hips: [10, 37, 6],
-            neck: [10, 57.5, 5.4],
-            left: { hand: [2, 36, 7], foot: [6, 0, 8] },
-            right: { hand: [19, 37, 8], foot: [14, 0, 5] },
-            gaze: [4, 58, 60],
-          },
-          { ...anyLooks(random.branch("who")), cap: false, muffs: false },
-        ),
-      );
-    }
+    if (/mum|chair/.test(words)) stage.place(chair(), here.move(6, 0.5, 4).turnY(-24));
     const from = /backlit/.test(words) ? 118 : Math.sign(setting.lightFrom) * 46;
     const light = openLight(
       { night, winter, evening: !night && setting.hour > 16.8 && !winter },
@@ -112,3 +99,41 @@ export const shopDoor: Scene = {
     };
   },
 };
+
+/** A kitchen chair. */
+function chair(): Group {
+  const wood = paint("#b98a52", 0.5);
+  const group = new Group().put(
+    box(17, 1.2, 16, { bevel: 0.3, round: 2 }),
+    wood,
+    here.move(0, 17, 0),
+  );
+  for (const x of [-7, 7]) {
+    group.put(
+      tube(
+        [
+          [x, 0, 7],
+          [x, 17.4, 6.4],
+        ],
+        0.85,
+        { sides: 8 },
+      ),
+      wood,
+    );
+    group.put(
+      tube(
+        [
+          [x, 0, -7.6],
+          [x, 17.4, -6.6],
+          [x, 36, -9.4],
+        ],
+        0.85,
+        { sides: 8 },
+      ),
+      wood,
+    );
+  }
+  for (const y of [24, 29, 34])
+    group.put(box(15, 2.4, 0.7, { bevel: 0.15 }), wood, here.move(0, y, -7.4 - (y - 20) * 0.12));
+  return group;
+}

@@ -107,7 +107,7 @@ export const skinDrilled: Scene = {
         round: [-44, 44],
         above: [24, 44],
         limits: [23, 84],
-        away: Math.min(32, Math.max(width * 0.86, depth * 1.35) + 2.5),
+        away: Math.max(width * 1.5, depth * 1.9) + 2,
         aperture: 0.028,
       }),
       light: lightFor(setting),

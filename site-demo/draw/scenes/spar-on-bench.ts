@@ -31,7 +31,7 @@ export const sparOnBench: Scene = {
     });
     const near = random.pick([-1, 1]);
     const close = /close|through/.test(words);
-    const length = 62;
+    const length = 46;
     const height = 6.4;
     const web = random.chance(0.6)
       ? aluminium(random.whole(1, 99), 22)
@@ -41,7 +41,7 @@ export const sparOnBench: Scene = {
       : primer(random.whole(1, 99), "#76824a");
     const spar = new Group();
     const holes = Array.from({ length: 7 }, (_, i) => ({
-      x: 14 + i * 7,
+      x: 10 + i * 5.2,
       y: height / 2,
       radius: 1.35,
     }));
@@ -61,7 +61,7 @@ export const sparOnBench: Scene = {
     for (const y of [0.12, height - 1.02])
       spar.put(box(length - 0.6, 0.9, 0.28, { bevel: 0.04 }), cap, here.move(0, y, -0.16));
     const places: { at: Vec3; out: Vec3 }[] = [];
-    const rows = clecos > 90 ? 4 : clecos > 30 ? 2 : 1;
+    const rows = clecos > 170 ? 4 : clecos > 20 ? 2 : 1;
     const perRow = Math.max(1, Math.ceil(clecos / rows));
     const ys = [height - 0.55, 0.55, height - 1.35, 1.35];
     for (let i = 0; i < clecos; i++) {
@@ -93,7 +93,7 @@ export const sparOnBench: Scene = {
       here.move(2, 0, 7.4).turnY(1.4),
     );
     for (let i = 0; i < clamps; i++) {
-      const x = clamps === 1 ? 0 : -length * 0.36 + (length * 0.72 * i) / (clamps - 1);
+      const x = clamps === 1 ? 0 : -length * 0.44 + (length * 0.88 * i) / (clamps - 1);
       const back = i % 2 === 0;
       if (close && Math.abs(x - near * -14) < 9) continue;
       if (random.chance(0.3))
@@ -112,17 +112,17 @@ export const sparOnBench: Scene = {
     return {
       stage,
       camera: framed(setting, {
-        target: [near * (close ? -14 : -5), 1, 0],
+        target: [near * (close ? -14 : -1.5), 1, 0],
         round: [near * -52, near * -34],
         above: [17, 30],
         limits: [12, 64],
         roundLimits: [-68, 68],
-        away: close ? 20 : 34,
+        away: close ? 24 : 45,
         aperture: 0.03,
-        focusOn: [near * -10, 1.6, 0],
+        focusOn: [near * -8, 1.6, 0],
       }),
       light: lightFor(setting),
-      extent: { centre: [near * -6, 1, 0], radius: 27 },
+      extent: { centre: [near * -2, 1, 0], radius: 27 },
     };
   },
 };

@@ -16,6 +16,14 @@ export const stabilizer: Scene = {
         ribs: 6,
       },
       both: true,
+      hung: {
+        root: { chord: 17, thickness: 0.14, camber: 0 },
+        tip: { chord: 11, thickness: 0.14, camber: 0 },
+        span: 45,
+        sweep: -1.6,
+        spars: [0.16],
+        ribs: 6,
+      },
       hinges: "rear",
     }),
 };

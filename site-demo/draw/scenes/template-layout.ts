@@ -119,7 +119,7 @@ export const templateLayout: Scene = {
         above: long ? [18, 24] : [38, 58],
         limits: [15, 82],
         roundLimits: long ? [-60, 60] : [-56, 56],
-        away: long ? 20 : Math.max(w, d * 1.3) * 1.16 + 2.4,
+        away: long ? 20 : Math.max(w, d * 1.4) * 1.48 + 2,
         aperture: 0.028,
       }),
       light: lightFor(setting),

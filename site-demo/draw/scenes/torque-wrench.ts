@@ -66,8 +66,7 @@ export const torqueWrenchScene: Scene = {
       [0.9, -0.7],
       [0.9, 0.7],
     ];
-    const color = random.pick(["#f08a1c", "#e4451d", "#f0c419"]);
-    const lacquer = { ...paint(color, 0.28) };
+    const lacquer = paint("#f2c21a", 0.28);
     places.forEach(([x, z]) => {
       const turned = random.between(0, 60);
       work.place(nutAndEnd(diameter, turned), here.move(x, top, z));
