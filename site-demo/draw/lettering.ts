@@ -129,7 +129,7 @@ export function sevenSegment(
   }
   let out = "";
   places.forEach(({ digit, dot, colon }, i) => {
-    const left = x - (places.length - i) * (width + height * 0.24);
+    const left = x - (places.length - i) * (width + height * 0.3);
     const bars: Record<string, [number, number, number, number]> = {
       a: [0.1, 0, 0.9, 0],
       g: [0.1, 0.5, 0.9, 0.5],
@@ -147,7 +147,7 @@ export function sevenSegment(
       out += `<path d="M${(left + x0 * width + lean(y0)).toFixed(2)} ${(y + y0 * height).toFixed(2)}L${(left + x1 * width + lean(y1)).toFixed(2)} ${(y + y1 * height).toFixed(2)}" stroke="${stroke}" stroke-width="${pen.toFixed(2)}" stroke-linecap="round"/>`;
     }
     for (const at of [...(dot ? [1] : []), ...(colon ? [0.3, 0.72] : [])]) {
-      out += `<circle cx="${(left + width + height * 0.15).toFixed(2)}" cy="${(y + height * at).toFixed(2)}" r="${(pen * 0.72).toFixed(2)}" fill="${color}"/>`;
+      out += `<circle cx="${(left + width + height * 0.14).toFixed(2)}" cy="${(y + height * (at === 1 ? 1.03 : at)).toFixed(2)}" r="${(pen * 0.66).toFixed(2)}" fill="${color}"/>`;
     }
   });
   return out;

@@ -140,7 +140,7 @@ export function shopLight(name: LightName, from: number, random: Random): Light 
           {
             toward: toward(from + sway, 40 + random.sway(6)),
             away: 3,
-            radius: 1.0,
+            radius: 0.75,
             color: scaled(hex("#eef3ff"), 1.15),
           },
         ],

@@ -85,8 +85,6 @@ export function showSurface(setting: Setting, showing: Showing): Composition {
     );
   }
   const whole = new Group().place(half);
-  if (/^both|\bboth\b/.test(words) && !showing.both)
-    whole.place(half, here.move(plan.root.chord * 1.35, 0, 0));
   if (showing.both) whole.place(half, here.size(1, 1, -1));
   const chord = plan.root.chord;
   const long = showing.both ? plan.span * 2 : plan.span;
@@ -104,14 +102,14 @@ export function showSurface(setting: Setting, showing: Showing): Composition {
           .move(0, base, -39)
           .turnX(-12)
           .turnY(90)
-          .turnX(0)
           .turnZ(-90)
           .move(-chord / 2, 0, 0)
       : here
           .move(-chord * 0.45, base, onWall ? -38 : -30)
           .turnX(-lean)
           .turnX(-90);
-    stage.place(whole, pose);
+    // The side with the fasteners faces the room.
+    stage.place(whole, pose.size(1, -1, 1));
     if (onWall)
       for (const s of [-1, 1])
         stage.put(

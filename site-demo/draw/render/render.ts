@@ -269,7 +269,7 @@ export function render(
       for (let j = 0; j < sky.length; j++) {
         const to = skyTo[j] as Vec3;
         const front = gx * to[0] + gy * to[1] + gz * to[2];
-        blockReach[from + j] = front > 0.02 ? (sky[j] as Shadow).reaches(lx, ly, lz) : 0;
+        blockReach[from + j] = front > 0.02 ? (sky[j] as Shadow).reaches(lx, ly, lz, 2.2) : 0;
       }
     }
     for (let j = 0; j < sky.length; j++) {
@@ -327,6 +327,8 @@ export function render(
       let pool = Math.min(1, (onAxis - rim) / (core - rim));
       pool = pool * pool * (3 - 2 * pool);
       const strength = pool * Math.min(4, (distance / reach) * (distance / reach));
+      // A wide lamp's points lie far apart; blurring each joins their shadows.
+      const blurred = lamp.radius > 0.5 ? 4 : 0.6;
       let diffuse = 0;
       let shine = 0;
       for (const point of points) {
@@ -342,7 +344,7 @@ export function render(
           diffuse += Math.max(0, -c) * thin;
           continue;
         }
-        const visible = point.shadow.reaches(kx, ky, kz);
+        const visible = point.shadow.reaches(kx, ky, kz, blurred);
         if (visible === 0) continue;
         diffuse += c * visible;
         const hx = qx - dx;

@@ -46,8 +46,13 @@ export class Shadow {
     this.#d = -(this.#dx * eye[0] + this.#dy * eye[1] + this.#dz * eye[2]);
   }
 
-  /** How much of the light reaches a place, 0 to 1; all of it outside the covered ball. */
-  reaches(x: number, y: number, z: number): number {
+  /**
+   * How much of the light reaches a place, 0 to 1; all of it outside the
+   * covered ball.
+   *
+   * @param spread Averages four places so many pixels of the shadow apart.
+   */
+  reaches(x: number, y: number, z: number, spread = 0): number {
     const depth = this.#dx * x + this.#dy * y + this.#dz * z + this.#d;
     let px = this.#ax * x + this.#ay * y + this.#az * z + this.#a;
     let py = this.#bx * x + this.#by * y + this.#bz * z + this.#b;
@@ -58,9 +63,21 @@ export class Shadow {
       px *= own;
       py *= own;
     }
+    px += this.#size / 2 - 0.5;
+    py += this.#size / 2 - 0.5;
+    if (spread === 0) return this.#at(px, py, own);
+    const s = spread;
+    return (
+      (this.#at(px - s, py - s * 0.4, own) +
+        this.#at(px + s * 0.4, py - s, own) +
+        this.#at(px + s, py + s * 0.4, own) +
+        this.#at(px - s * 0.4, py + s, own)) /
+      4
+    );
+  }
+
+  #at(px: number, py: number, own: number): number {
     const size = this.#size;
-    px += size / 2 - 0.5;
-    py += size / 2 - 0.5;
     if (!(px >= 0 && py >= 0 && px < size - 1 && py < size - 1)) return 1;
     const ix = px | 0;
     const iy = py | 0;

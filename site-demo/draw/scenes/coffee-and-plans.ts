@@ -44,12 +44,12 @@ export const coffeeAndPlans: Scene = {
     }
     const side = random.pick([-1, 1]);
     const places: [number, number][] = [
-      [side * 7.2, -1.6],
-      [-side * 8.4, 2.4],
-      [side * 9.6, 3.6],
-      [-side * 4.6, -7.2],
-      [side * 3, -7.8],
-      [-side * 10.5, -4],
+      [side * 5.2, -2.4],
+      [-side * 5.6, -0.6],
+      [side * 0.4, -4.6],
+      [-side * 4.6, -6.2],
+      [side * 6.2, 3],
+      [-side * 8.5, 2],
     ];
     for (let i = 0; i < mugs; i++) {
       const [x, z] = places[i] ?? [0, 0];

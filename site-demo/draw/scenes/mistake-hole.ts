@@ -102,7 +102,7 @@ export const mistakeHole: Scene = {
       paint("#e2cf9c", 0.8),
       here.move(0, 0.003, 0),
     );
-    stage.place(swarf(random.branch("swarf"), 4, 1.4, 16), here.move(0, thick, 0.2));
+    stage.place(swarf(random.branch("swarf"), 5, 0.7, 14), here.move(0, thick, 0.78));
     if (/scale|rule/.test(words)) stage.place(steelRule(4), here.move(-2, thick, 1).turnY(3));
     const side = random.pick([-1, 1]);
     stage.place(
