@@ -3,7 +3,7 @@
 // for each photograph.
 
 import { spawnSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import sharp from "sharp";
@@ -13,6 +13,14 @@ const root = new URL("../..", import.meta.url).pathname;
 const days = Number(process.argv[2] ?? 1000);
 const photosADay = Number(process.argv[3] ?? 3);
 const wanted = 600;
+// The flags of `npm run witness`, with `tsx` to be found from the working folder as well.
+const { scripts } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
+  readonly scripts: { readonly witness: string };
+};
+const flags = scripts.witness
+  .split(" ")
+  .slice(1, -1)
+  .map((flag) => (flag === "tsx" ? import.meta.resolve("tsx") : flag));
 const work = mkdtempSync(join(tmpdir(), "witness-bench-book-"));
 const journal = join(work, "journal");
 
@@ -58,11 +66,9 @@ function exportBook(): { seconds: number; megabytes: number } {
   const telling =
     "data:text/javascript,process.on('exit',()=>process.stderr.write('memory '+process.resourceUsage().maxRSS+'\\n'))";
   const args = [
-    "--disable-proto=delete",
+    ...flags,
     "--import",
     telling,
-    "--import",
-    join(root, "node_modules", "tsx", "dist", "loader.mjs"),
     join(root, "src", "cli", "main.ts"),
     "export",
     "--journal",

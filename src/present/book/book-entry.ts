@@ -1,4 +1,5 @@
 import type { Hours, HoursLine, JudgedReading } from "../../compute/analysis.ts";
+import type { LaidOut } from "../../compute/laid-out.ts";
 import type { Amendment } from "../../model/amendment.ts";
 import { type CalendarDate, daysBetween, type Minutes } from "../../model/calendar.ts";
 import type { Day } from "../../model/day.ts";
@@ -14,6 +15,7 @@ import { type DeviationView, deviationView } from "../pages/views/deviation-view
 import { type FindingView, findingView } from "../pages/views/finding-view.ts";
 import { type HoldView, holdView } from "../pages/views/hold-view.ts";
 import { type InspectionView, inspectionView } from "../pages/views/inspection-view.ts";
+import { type LayoutView, layoutView } from "../pages/views/layout-view.ts";
 import { type ReadingView, readingView } from "../pages/views/reading-view.ts";
 import { type SessionRow, sessionRow } from "../pages/views/session-row.ts";
 import { type SquawkView, squawkView } from "../pages/views/squawk-view.ts";
@@ -73,7 +75,9 @@ export interface BookEntry {
   readonly work: readonly BookSession[];
   /** Who helped, in which role and for how long; empty: nobody. */
   readonly help: readonly string[];
+  /** A layout in it is named where it was typed and stands in `layouts`. */
   readonly prose: readonly ProseBlock[];
+  readonly layouts: readonly LayoutView[];
   readonly photos: readonly BookPhoto[];
   readonly readings: readonly ReadingView[];
   readonly cures: readonly CureView[];
@@ -111,6 +115,7 @@ export function bookEntry(record: RecordIndex, day: Day): BookEntry {
     bookAmendment(record, each, each.date),
   );
   const shown = record.showsDay(date);
+  const layouts = record.layoutsByDate.get(date) ?? [];
   return {
     date,
     number,
@@ -126,7 +131,8 @@ export function bookEntry(record: RecordIndex, day: Day): BookEntry {
       amended: amendedBy.filter(({ field }) => field.startsWith(`session ${index + 1}, `)),
     })),
     help: helpOf(record, record.linesByDate.get(date) ?? []),
-    prose: proseBlocks(day.prose),
+    prose: withLayouts(proseBlocks(day.prose), layouts),
+    layouts: layouts.map((each) => layoutView(record, links, each)),
     photos: day.photos.map((photo, index) => bookPhoto(record, photo, `${number}.${index + 1}`)),
     readings: readingsOf(record, links, record.readingsByDate.get(date) ?? []),
     cures: (record.curesByDate.get(date) ?? []).map((each) => cureView(record, links, each)),
@@ -152,6 +158,29 @@ export function bookEntry(record: RecordIndex, day: Day): BookEntry {
     ),
     next: day.next,
   };
+}
+
+/** The prose with the name of each layout in the place of what was typed for it. */
+function withLayouts(
+  blocks: readonly ProseBlock[],
+  layouts: readonly LaidOut[],
+): readonly ProseBlock[] {
+  if (layouts.length === 0) return blocks;
+  return blocks.map((block) => {
+    switch (block.kind) {
+      case "code": {
+        const layout = layouts.find((each) => each.layout.line === block.line)?.layout;
+        const text = layout && `Layout ${layout.number}, ${layout.title}, is drawn up below.`;
+        return text ? { kind: "paragraph", lines: [[{ text, stressed: true }]] } : block;
+      }
+      case "quote":
+        return { ...block, blocks: withLayouts(block.blocks, layouts) };
+      case "list":
+        return { ...block, items: block.items.map((item) => withLayouts(item, layouts)) };
+      default:
+        return block;
+    }
+  });
 }
 
 function factsOf({ place, conditions, written, late }: Day): EntryFact[] {

@@ -36,7 +36,7 @@ export interface BookIndex {
 
 /**
  * The index of the log. An entry has to do with a step when a session, reading, cure, hold,
- * release, deviation, squawk, inspection or photograph of the day names it.
+ * release, deviation, squawk, inspection, layout or photograph of the day names it.
  */
 export function bookIndex({ analysis }: RecordIndex): BookIndex {
   const { build, steps: states } = analysis;
@@ -82,6 +82,7 @@ function namedBy(day: Day) {
     ...day.squawks,
     ...day.inspections,
     ...day.photos,
+    ...day.layouts,
   ];
   return {
     steps: new Set(named.flatMap(({ step }) => step ?? [])),

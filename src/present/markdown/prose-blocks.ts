@@ -24,8 +24,8 @@ export type ProseBlock =
       readonly items: readonly (readonly ProseBlock[])[];
     }
   | { readonly kind: "quote"; readonly blocks: readonly ProseBlock[] }
-  /** White space kept as typed. */
-  | { readonly kind: "code"; readonly lines: readonly string[] }
+  /** White space kept as typed; `line` is where it begins in the prose, counted from 0. */
+  | { readonly kind: "code"; readonly lines: readonly string[]; readonly line: number }
   | {
       readonly kind: "table";
       readonly columns: readonly { readonly head: string; readonly right: boolean }[];
@@ -90,7 +90,11 @@ class Reader {
         return { kind: "quote", blocks: this.blocks() };
       case "fence":
       case "code_block":
-        return { kind: "code", lines: token.content.replace(/\n$/, "").split("\n") };
+        return {
+          kind: "code",
+          lines: token.content.replace(/\n$/, "").split("\n"),
+          line: token.map?.[0] ?? 0,
+        };
       case "table_open":
         return this.#table();
       case "hr":

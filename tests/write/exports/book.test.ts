@@ -172,6 +172,7 @@ function namesOf(each: Day): (string | undefined)[] {
     ...each.squawks,
     ...each.inspections,
     ...each.photos,
+    ...each.layouts,
   ].map(({ step }) => step);
 }
 
@@ -310,6 +311,18 @@ test("the public book of the sample journal has nothing private", async () => {
   expect(shown).not.toMatch(secret);
   expect(shown).toContain("Private day: its hours are shown and nothing else");
   expect(shown).toContain("Public edition: an edition of the record, not the whole of it.");
+});
+
+test("a layout is named where it was typed, and stands drawn up with sizes and rules", async () => {
+  const shown = await words(await (demoBook ?? book(demo, { edition: "public" })));
+  expect(demo.layouts.length).toBeGreaterThan(0);
+  for (const { layout, checks, row } of demo.layouts) {
+    const { number, title } = layout;
+    expect(shown).toContain(`Layout ${number}, ${title}, is drawn up below.`);
+    expect(shown).toContain(`LAYOUT ${number}: ${title.toUpperCase()}`);
+    for (const { what } of checks) expect(shown).toContain(what);
+    if (row?.ok) expect(shown).toContain(`${row.positions.length}: `);
+  }
 });
 
 describe("the eventful build", () => {

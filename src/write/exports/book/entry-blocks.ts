@@ -3,6 +3,7 @@ import { entryMention } from "../../../present/book/book-entry.ts";
 import type { CureView } from "../../../present/pages/views/cure-view.ts";
 import type { DeviationView } from "../../../present/pages/views/deviation-view.ts";
 import type { HoldView } from "../../../present/pages/views/hold-view.ts";
+import type { LayoutView } from "../../../present/pages/views/layout-view.ts";
 import type { ReadingView } from "../../../present/pages/views/reading-view.ts";
 import type { SquawkView } from "../../../present/pages/views/squawk-view.ts";
 import type { PrintPictures } from "../../photos/print-pictures.ts";
@@ -36,9 +37,10 @@ export function entryBlocks(
     { gap: 2 },
   );
   if (entry.prose.length > 0) {
-    label(pages, "What was done", 24);
+    label(pages, "What was done", 36);
     setProse(pages, setter, entry.prose, 5);
   }
+  for (const layout of entry.layouts) layoutBlock(pages, layout);
   if (entry.photos.length > 0) {
     label(pages, "Photographs", photoRowHeight);
     photoRows(pages, setter, entry.photos, pictures);
@@ -202,6 +204,69 @@ function readingRow(reading: ReadingView): PaperRow {
       },
     ],
   };
+}
+
+/** A part that was marked out: its sizes, where its fasteners go, and the rules it answers to. */
+function layoutBlock(pages: Pages, layout: LayoutView): void {
+  label(pages, `Layout ${layout.number}: ${layout.title}`, 80);
+  const over = layout.over.map(({ text }) => text).join(", ");
+  pages.styled(
+    [
+      { text: over === "" ? "" : `${over}. `, style: bold },
+      { text: layout.summary, style: plain },
+      ...(layout.trouble === undefined ? [] : [{ text: ` ${layout.trouble}.`, style: red }]),
+      ...(layout.note === undefined ? [] : [{ text: ` ${layout.note}`, style: plain }]),
+    ],
+    { gap: 1.6 },
+  );
+  pages.table({
+    title: "Sizes",
+    columns: [
+      words("Size", pages.width - 150 - 90),
+      { heading: "As laid out", width: 150, align: "left", face: "text" },
+      { heading: "mm", width: 90, align: "right", face: "text" },
+    ],
+    rows: layout.sizes.map(({ what, typed, millimetres }) => ({
+      cells: [{ text: what }, { text: typed }, { text: millimetres }],
+    })),
+    filled: false,
+    none: "",
+  });
+  if (layout.places.length > 0) {
+    const places = layout.places.map(({ number, left }) => `${number}: ${left}`).join(", ");
+    pages.styled(
+      [
+        { text: `Centres from the left end (${layout.unit}): `, style: bold },
+        { text: `${places}.`, style: plain },
+      ],
+      { gap: 2 },
+    );
+  }
+  if (layout.checks.length === 0) return;
+  pages.table({
+    title: "Rules that the layout answers to",
+    columns: [
+      words("Length", pages.width - 70 - 150 - 70),
+      { heading: "Laid out", width: 70, align: "left", face: "text" },
+      words("Limits and who says so", 150),
+      words("Verdict", 70),
+    ],
+    rows: layout.checks.map(
+      ({ what, value, limits, rule, source, precedence, standing, verdict }) => ({
+        cells: [
+          { text: what },
+          { text: value },
+          {
+            text: limits,
+            notes: [rule.text, source, ...(precedence === undefined ? [] : [precedence])],
+          },
+          { text: verdict, bold: standing === "out", red: standing === "out" },
+        ],
+      }),
+    ),
+    filled: false,
+    none: "",
+  });
 }
 
 /** What a figure is made of: the readings and their values as typed. */

@@ -6,7 +6,7 @@ import type { BookContext } from "./book-context.ts";
 import { pagesOf, parts } from "./wording.ts";
 
 const explanation =
-  "The pages are those on which the entries begin that name it: in a session, reading, cure, hold, deviation, squawk, inspection or photograph.";
+  "The pages are those on which the entries begin that name it: in a session, reading, cure, hold, deviation, squawk, inspection, layout or photograph.";
 
 /** Where each assembly, each step and each task of a checklist is in the log. */
 export function indexPages(begin: (part: string) => Pages, context: BookContext): void {

@@ -4,6 +4,7 @@ import type { Diagnostic } from "../../../model/diagnostic.ts";
 import type { RecordIndex } from "../../../present/pages/record-index.ts";
 import { writeFileInBits } from "../../output.ts";
 import { printPictures } from "../../photos/print-pictures.ts";
+import { tidyMemory } from "../../tidy-memory.ts";
 import type { BookImprint } from "./book-context.ts";
 import { printBook } from "./book-pdf.ts";
 
@@ -28,6 +29,9 @@ export interface WrittenBook {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** After so many photographs memory is tidied. */
+const photosBetween = 200;
+
 /**
  * Writes the book of the build, page by page: the path holds the old file until the new one is
  * whole.
@@ -41,11 +45,16 @@ export async function writeBook(
   { photosFolder, cacheFolder, progress, signal }: BookFolders,
 ): Promise<WrittenBook> {
   const stop = signal ? { signal } : {};
+  // What was read and written before leaves hundreds of megabytes that are no longer in use.
+  tidyMemory();
   const { pictures, diagnostics } = await printPictures({
     photos: imprint.sections.includes("log") ? photosOf(record.analysis.build) : [],
     photosFolder,
     cacheFolder,
-    progress: (done, total) => progress?.(`photograph ${done} of ${total}`),
+    progress: (done, total) => {
+      if (done % photosBetween === 0) tidyMemory();
+      progress?.(`photograph ${done} of ${total}`);
+    },
     ...stop,
   });
   const digest = createHash("sha256");

@@ -1,9 +1,9 @@
 import PDFDocument from "pdfkit";
 import type { CalendarDate } from "../../../model/calendar.ts";
+import { tidyMemory } from "../../tidy-memory.ts";
 import { faintRule, inks, wash } from "./inks.ts";
 import type { Pen, Sheet } from "./sheet.ts";
 import type { SheetFormat } from "./sheet-format.ts";
-import { tidyMemory } from "./tidy-memory.ts";
 import { typefaceFonts } from "./typefaces.ts";
 import { Typesetter } from "./typesetter.ts";
 
