@@ -202,6 +202,96 @@ const turnbuckle = ruleSet({
   row: () => ({ upper: fixedBound("3", "count") }),
 });
 
+const turnbuckleWraps = ruleSet({
+  name: "turnbuckle-wire-turns",
+  title: "Turns of safety wire around the shank at each end of a turnbuckle, at least 4",
+  authority: "published",
+  citation: circular("par. 7-180c and d, 7-181b and 7-182", "read"),
+  parameters: [],
+  advice: [
+    "double-wrap is the preferred method (par. 7-180)",
+    "never use safety wire twice (par. 7-179)",
+  ],
+  row: () => ({ lower: fixedBound("4", "count") }),
+});
+
+// Wire diameters in inches by cable and wrap, in the order of the table's own columns. The copy
+// prints the columns as lists; rows were put side by side by their order.
+const safetyWireCables = ["1/16", "3/32", "1/8", "5/32 and greater"] as const;
+const safetyWires: Readonly<
+  Record<
+    (typeof safetyWireCables)[number],
+    Readonly<Record<"single" | "double", readonly string[]>>
+  >
+> = {
+  "1/16": { single: ["0.040 copper or brass"], double: [] },
+  "3/32": { single: ["0.040 copper or brass"], double: [] },
+  "1/8": {
+    single: ["0.040 stainless steel or Monel", "0.057 copper or brass"],
+    double: ["0.040 copper or brass"],
+  },
+  "5/32 and greater": {
+    single: ["0.057 stainless steel or Monel"],
+    double: ["0.0512 copper or brass", "0.040 stainless steel or Monel"],
+  },
+};
+
+const turnbuckleWire = ruleSet({
+  name: "turnbuckle-wire",
+  title: "Safety wire for a turnbuckle, by cable, wrap and material",
+  authority: "published",
+  citation: circular("table 7-8", "read"),
+  parameters: [
+    {
+      kind: "choice",
+      name: "cable",
+      values: safetyWireCables,
+      help: "the cable's diameter in inches",
+    },
+    { kind: "choice", name: "wrap", values: ["single", "double"], help: "the way of wrapping" },
+    {
+      kind: "choice",
+      name: "material",
+      values: ["copper or brass", "stainless steel or Monel"],
+      help: "the wire, annealed",
+    },
+  ],
+  advice: [
+    "a guide to the wire, not a limit: the diameter printed is the one to use",
+    "for most rows the table also takes galvanised or tinned steel or soft iron wire",
+  ],
+  row: ({ choice }) => {
+    const cable = safetyWireCables.find((each) => each === choice("cable")) ?? "1/16";
+    const wrap = choice("wrap") === "single" ? "single" : "double";
+    const printed = safetyWires[cable][wrap].find((wire) => wire.endsWith(choice("material")));
+    if (printed) return { nominal: fixedBound(printed.split(" ", 1)[0] ?? "", "in") };
+    return {
+      ok: false,
+      parameter: "wrap",
+      message: `the table has no ${wrap} wrap of ${choice("material")} for \`${cable}\` cable`,
+      help: [
+        `it has: ${Object.entries(safetyWires[cable])
+          .flatMap(([way, wires]) => wires.map((wire) => `${way}, ${wire}`))
+          .join("; ")}`,
+      ],
+    };
+  },
+});
+
+const pigtail = ruleSet({
+  name: "safety-wire-pigtail",
+  title: "Pigtail of safety wire: 4 to 6 full turns, 1/2 to 5/8 in long",
+  authority: "published",
+  citation: circular("par. 7-124 and 7-125", "read"),
+  parameters: [
+    { kind: "choice", name: "of", values: ["turns", "length"], help: "what is measured" },
+  ],
+  row: ({ choice }) =>
+    choice("of") === "turns"
+      ? { lower: fixedBound("4", "count"), upper: fixedBound("6", "count") }
+      : { lower: fixedBound("1/2", "in"), upper: fixedBound("5/8", "in") },
+});
+
 /** Sets of AC 43.13-1B. */
 export const ac4313RuleSets: readonly RuleSet[] = [
   torque,
@@ -209,4 +299,7 @@ export const ac4313RuleSets: readonly RuleSet[] = [
   edgeDistance,
   drivenHead,
   turnbuckle,
+  turnbuckleWraps,
+  turnbuckleWire,
+  pigtail,
 ];

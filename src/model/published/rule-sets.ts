@@ -7,6 +7,7 @@ import { milRivetRuleSets } from "./mil-r-47196a.ts";
 import { navyRivetRuleSets } from "./navedtra-14018.ts";
 import { navySealantRuleSets } from "./navedtra-14315.ts";
 import { serviceManualRuleSets } from "./service-manual-1940s.ts";
+import { airForceSealantRuleSets } from "./to-1-1-700.ts";
 
 /**
  * Every rule set, by name, in alphabetical order. Where sources disagree they are different
@@ -22,6 +23,7 @@ export const ruleSets: ReadonlyMap<string, RuleSet> = new Map(
     ...navyRivetRuleSets,
     ...navySealantRuleSets,
     ...serviceManualRuleSets,
+    ...airForceSealantRuleSets,
   ]
     .toSorted((a, b) => (a.name < b.name ? -1 : 1))
     .map((set) => [set.name, set]),
