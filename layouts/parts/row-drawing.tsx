@@ -57,14 +57,19 @@ export function RowDrawing({ of, id, says }: { of: RowDrawingView; id: string; s
       {of.along.map((each) => (
         <Along of={each} />
       ))}
-      {of.across.map(({ from, to, text }) => (
+      {of.across.map(({ from, to, text, out }) => (
         <svg x="100%" y={from} overflow="visible" aria-hidden="true">
           <path class="extension" d={`M4 0h12M4 ${to - from}h12`} />
           <path class="dimension" d={`M10 0v${to - from}`} />
           <path class="arrowhead" d={`M10 0l-3 9h6zM10 ${to - from}l-3-9h6z`} />
-          <text class="haloed" x="17" y={(to - from) / 2 + 4}>
+          <text class={out ? "haloed out" : "haloed"} x="17" y={(to - from) / 2 + (out ? -3 : 4)}>
             {text}
           </text>
+          {out && (
+            <text class="haloed out" x="17" y={(to - from) / 2 + 11}>
+              out
+            </text>
+          )}
         </svg>
       ))}
     </svg>
@@ -78,7 +83,8 @@ function torn(x: number, height: number): string {
 }
 
 /** A dimension along the row: arrows between its ends, or from outside where it is short. */
-function Along({ of: { from, to, middle, y, text, place } }: { of: AlongDimension }) {
+function Along({ of: { from, to, middle, y, text, out, place } }: { of: AlongDimension }) {
+  const words = out ? "haloed out" : "haloed";
   if (place === "between") {
     return (
       <>
@@ -89,7 +95,7 @@ function Along({ of: { from, to, middle, y, text, place } }: { of: AlongDimensio
         <svg x={to} y={y} overflow="visible" aria-hidden="true">
           <path class="arrowhead" d="M0 0l-9-3v6z" />
         </svg>
-        <text class="haloed" x={middle} y={y + 4} text-anchor="middle">
+        <text class={words} x={middle} y={y + 4} text-anchor="middle">
           {text}
         </text>
       </>
@@ -103,7 +109,7 @@ function Along({ of: { from, to, middle, y, text, place } }: { of: AlongDimensio
         <path class="arrowhead" d="M0 0l-9-3v6z" />
         <path class="dimension" d={right ? "M-11 0h11" : "M-18 0h18"} />
         {!right && (
-          <text class="haloed" x="-22" y="4" text-anchor="end">
+          <text class={words} x="-22" y="4" text-anchor="end">
             {text}
           </text>
         )}
@@ -112,7 +118,7 @@ function Along({ of: { from, to, middle, y, text, place } }: { of: AlongDimensio
         <path class="arrowhead" d="M0 0l9-3v6z" />
         <path class="dimension" d={right ? "M0 0h18" : "M0 0h11"} />
         {right && (
-          <text class="haloed" x="22" y="4">
+          <text class={words} x="22" y="4">
             {text}
           </text>
         )}

@@ -7,6 +7,14 @@ import type { Verdict } from "./judge.ts";
 import type { LimitsFault } from "./limits.ts";
 import type { NoRow, Row } from "./reckon/lay-row.ts";
 
+/** What of a row is compared, in words. */
+export const rowWords = {
+  ends: "edge distance at both ends",
+  near: "edge distance alongside",
+  far: "edge distance on the far side",
+  pitch: "pitch",
+} as const;
+
 /** One length of a layout against one rule that it names. */
 export interface LayoutCheck {
   readonly subject: LayoutSubject;

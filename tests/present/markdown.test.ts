@@ -139,6 +139,38 @@ describe("an excerpt", () => {
   });
 });
 
+describe("a fenced block that leads somewhere", () => {
+  const source = "One.\n\n```layout\ntitle: A\n```\n\n- ```layout\n  title: B\n  ```\n";
+  const linked = (line: number) =>
+    line === 2 ? { text: 'Layout 1: <A> & "B"', href: "#layout-1" } : undefined;
+
+  test("is a link in its place, its words escaped; others stay as typed", () => {
+    const { html } = renderProse(source, { idPrefix: "p-", topHeading: 2, fenceLink: linked });
+    expect(html).toContain(
+      '<p><a href="#layout-1">Layout 1: &lt;A&gt; &amp; &quot;B&quot;</a></p>',
+    );
+    expect(html).not.toContain("title: A");
+    expect(html).toContain("title: B");
+  });
+
+  test("is asked for only at the left margin", () => {
+    const asked: number[] = [];
+    renderProse(source, {
+      idPrefix: "p-",
+      topHeading: 2,
+      fenceLink: (line) => {
+        asked.push(line);
+        return undefined;
+      },
+    });
+    expect(asked).toEqual([2]);
+  });
+
+  test("is no part of an excerpt", () => {
+    expect(excerpt(source, 80)).toBe("One.");
+  });
+});
+
 const harmless =
   "p a h2 h3 h4 h5 h6 strong em s code pre ul ol li blockquote hr br div table thead tbody tr th td".split(
     " ",

@@ -13,7 +13,7 @@ import { layoutRule } from "../../model/layout-rule.ts";
 import { compareQuantities, type Quantity, quantityOf, subtract } from "../../model/quantity.ts";
 import type { Limits } from "../../model/tolerance.ts";
 import { judge } from "../judge.ts";
-import type { LaidOut, LayoutCheck, LayoutStanding } from "../laid-out.ts";
+import { type LaidOut, type LayoutCheck, type LayoutStanding, rowWords } from "../laid-out.ts";
 import { limitsOf } from "../limits.ts";
 import { amountIn } from "../reckon/amount-in.ts";
 import { layRow, type NoRow, type Row } from "../reckon/lay-row.ts";
@@ -130,7 +130,7 @@ function rowLengths(piece: FastenerRow, row: Row | NoRow | undefined): Measured[
       ? [
           {
             subject: "edge" as const,
-            what: "edge distance at both ends",
+            what: rowWords.ends,
             value: quantityOf(first, unit),
             span: edge.span,
           },
@@ -140,7 +140,7 @@ function rowLengths(piece: FastenerRow, row: Row | NoRow | undefined): Measured[
       ? [
           {
             subject: "edge" as const,
-            what: "edge distance alongside",
+            what: rowWords.near,
             value: side.length,
             span: side.span,
           },
@@ -150,7 +150,7 @@ function rowLengths(piece: FastenerRow, row: Row | NoRow | undefined): Measured[
       ? [
           {
             subject: "edge" as const,
-            what: "edge distance on the far side",
+            what: rowWords.far,
             value: subtract(width.length, side.length),
             span: width.span,
           },
@@ -160,7 +160,7 @@ function rowLengths(piece: FastenerRow, row: Row | NoRow | undefined): Measured[
       ? [
           {
             subject: "pitch" as const,
-            what: "pitch",
+            what: rowWords.pitch,
             value: quantityOf(row.pitch, unit),
             span: (count ?? pitch ?? pitchMin ?? length).span,
           },

@@ -13,15 +13,19 @@ export function layoutSummary(laidOut: LaidOut): string {
 function rowSummary(piece: FastenerRow, { row, least }: LaidOut): string {
   const { fastener, diameter, length, edge, count, pitch } = piece;
   const { unit } = length.length;
+  const only = row?.ok === true && row.positions.length === 1;
   const part =
-    fastener === undefined ? `fasteners of ${diameter.typed}` : `${fastener} (${diameter.typed})`;
+    fastener === undefined
+      ? `fastener${only ? "" : "s"} of ${diameter.typed}`
+      : `${fastener} (${diameter.typed})`;
   if (!row?.ok) return `A row of ${part} over ${length.typed}, ${edge.typed} from each end.`;
   const rivets = row.positions.length;
   const first = row.positions[0];
   const ends = first ? lengthText(first, unit.symbol) : edge.typed;
+  const inSizes = only ? "" : asIn(ends, edge);
   const spacing = row.pitch
     ? `${lengthText(row.pitch, unit.symbol)} apart (${diametersText(row.pitch, piece)})`
-    : "in the middle: two do not fit";
+    : `in the middle${count ? "" : ": two do not fit"}`;
   const how = count
     ? "as many as the layout asks for"
     : pitch
@@ -29,7 +33,7 @@ function rowSummary(piece: FastenerRow, { row, least }: LaidOut): string {
       : least
         ? `as many as a least pitch of ${lengthText(least.amount, least.unit.symbol)} allows`
         : "as many as there is room for";
-  return `${rivets} × ${part}, ${spacing}, ${ends}${asIn(ends, edge)} from ${rivets > 1 ? "each end" : "either end"} of ${length.typed}; ${how}.`;
+  return `${rivets} × ${part}, ${spacing}, ${ends}${inSizes} from ${only ? "either" : "each"} end of ${length.typed}; ${how}.`;
 }
 
 // `2.5 D` behind the length that it comes to.

@@ -1,6 +1,6 @@
 import type Fraction from "fraction.js";
 import { whyNoRow } from "../../../compute/checks/row-does-not-fit.ts";
-import type { LaidOut, LayoutCheck } from "../../../compute/laid-out.ts";
+import { type LaidOut, type LayoutCheck, rowWords } from "../../../compute/laid-out.ts";
 import { authorityText, limitsText, precedenceText } from "../../../compute/limits-text.ts";
 import type { Row } from "../../../compute/reckon/lay-row.ts";
 import {
@@ -94,7 +94,10 @@ export function layoutView(record: RecordIndex, links: Links, laidOut: LaidOut):
   const { layout, row, checks, deviation } = laidOut;
   const { piece } = layout;
   const laid = row?.ok ? row : undefined;
-  const drawing = piece.kind === "cut-out" ? cutOutDrawing(piece) : laid && rowDrawing(piece, laid);
+  const drawing =
+    piece.kind === "cut-out"
+      ? cutOutDrawing(piece)
+      : laid && rowDrawing(piece, laid, brokenIn(checks));
   const places = piece.kind === "row" && laid ? placesOf(piece, laid) : [];
   return {
     anchor: layoutAnchor(layout),
@@ -123,6 +126,11 @@ export function layoutView(record: RecordIndex, links: Links, laidOut: LaidOut):
         }))
       : [],
   };
+}
+
+function brokenIn(checks: readonly LayoutCheck[]): ReadonlySet<string> {
+  const broken = checks.filter(({ verdict }) => verdict !== undefined && verdict.kind !== "within");
+  return new Set(broken.map(({ what }) => what));
 }
 
 function keptOutWords({ keepOuts }: FastenerRow): string[] {
@@ -176,9 +184,10 @@ function rowSizes(piece: FastenerRow, row: Row | undefined): SizeRow[] {
     { what: "fastener", typed: diameter.typed, millimetres: inMillimetres(diameter) },
     ...(hole ? [sizeRow("hole", hole)] : []),
     ...worked(
-      "edge distance at both ends",
+      rowWords.ends,
       row?.positions[0],
-      /D/.test(edge.typed) ? edge.typed : undefined,
+      // A single fastener stands in the middle, whatever the edge was to be.
+      row?.pitch && /D/.test(edge.typed) ? edge.typed : undefined,
     ),
     ...worked("pitch", row?.pitch),
     ...(side ? [sizeRow("edge distance alongside", side)] : []),

@@ -1,4 +1,5 @@
 import type Fraction from "fraction.js";
+import { rowWords } from "../../../compute/laid-out.ts";
 import { amountIn } from "../../../compute/reckon/amount-in.ts";
 import type { Row } from "../../../compute/reckon/lay-row.ts";
 import type { FastenerRow } from "../../../model/layout.ts";
@@ -17,6 +18,8 @@ export interface AlongDimension {
   /** Pixels from the top. */
   readonly y: number;
   readonly text: string;
+  /** Outside the limits of a rule; the text says so too. */
+  readonly out: boolean;
   /** Where the text stands; beside the arrows where there is no room between them. */
   readonly place: "between" | "right" | "left";
 }
@@ -26,6 +29,7 @@ export interface AcrossDimension {
   readonly from: number;
   readonly to: number;
   readonly text: string;
+  readonly out: boolean;
 }
 
 /** A stretch that is hatched, and how far fasteners stay clear of it. */
@@ -73,8 +77,15 @@ const numberWidth = 9;
 /** A text goes between its arrows from this width on, in percent. */
 const textWidth = 46;
 
-/** Draws a row that was laid out. */
-export function rowDrawing(piece: FastenerRow, row: Row): RowDrawing {
+/**
+ * Draws a row that was laid out.
+ * @param broken What of it is outside the limits of a rule, in the words of `rowWords`.
+ */
+export function rowDrawing(
+  piece: FastenerRow,
+  row: Row,
+  broken: ReadonlySet<string> = new Set(),
+): RowDrawing {
   const { unit, amount } = piece.length.length;
   const symbol = unit.symbol;
   const inUnit = (quantity: Quantity) => amountIn(quantity, unit);
@@ -101,21 +112,31 @@ export function rowDrawing(piece: FastenerRow, row: Row): RowDrawing {
   const spaces = places.length - 1;
   const between = row.pitch?.mul(spaces);
 
-  const dimension = (from: number, to: number, words: string, place?: AlongDimension["place"]) => {
+  const dimension = (
+    from: number,
+    to: number,
+    words: string,
+    { place, of }: { place?: AlongDimension["place"]; of?: string } = {},
+  ) => {
     const [start, end] = [scale(from), scale(to)];
+    const out = of !== undefined && broken.has(of);
     return {
       from: percent(start),
       to: percent(end),
       middle: percent((start + end) / 2),
-      text: words,
+      text: out ? `${words}, out` : words,
+      out,
       place: place ?? placeOf(start, end),
     };
   };
+  const ends = (place: "left" | "right") => ({ place, of: rowWords.ends });
   const tiers: Omit<AlongDimension, "y">[][] = [
-    edge ? [dimension(0, first, `edge ${text(edge)}`, "right")] : [],
+    edge ? [dimension(0, first, `edge ${text(edge)}`, ends("right"))] : [],
     // On a narrow screen the two would meet on one line.
-    edge && spaces > 0 ? [dimension(last, length, `edge ${text(edge)}`, "left")] : [],
-    row.pitch ? [dimension(first, places[1] ?? last, `pitch ${text(row.pitch)}`)] : [],
+    edge && spaces > 0 ? [dimension(last, length, `edge ${text(edge)}`, ends("left"))] : [],
+    row.pitch
+      ? [dimension(first, places[1] ?? last, `pitch ${text(row.pitch)}`, { of: rowWords.pitch })]
+      : [],
     ...piece.keepOuts.map(({ from, to }, index) => [
       dimension(
         Number(inUnit(from)),
@@ -124,7 +145,7 @@ export function rowDrawing(piece: FastenerRow, row: Row): RowDrawing {
       ),
     ]),
     between && spaces > 1 ? [dimension(first, last, `${spaces} spaces: ${text(between)}`)] : [],
-    [dimension(0, length, `${piece.length.typed} over all`, "between")],
+    [dimension(0, length, `${piece.length.typed} over all`, { place: "between" })],
   ];
   const used = tiers.filter((each) => each.length > 0);
 
@@ -149,7 +170,7 @@ export function rowDrawing(piece: FastenerRow, row: Row): RowDrawing {
     along: used.flatMap((each, index) =>
       each.map((drawn) => ({ ...drawn, y: bottom + (index + 1) * tier })),
     ),
-    across: acrossOf(piece, line, bottom),
+    across: acrossOf(piece, line, bottom, broken),
   };
 }
 
@@ -239,7 +260,12 @@ function lineOf({ side, width }: FastenerRow, bottom: number): number {
   return Math.round(bottom - height * Math.min(0.72, Math.max(0.28, share)));
 }
 
-function acrossOf({ side, width }: FastenerRow, line: number, bottom: number): AcrossDimension[] {
+function acrossOf(
+  { side, width }: FastenerRow,
+  line: number,
+  bottom: number,
+  broken: ReadonlySet<string>,
+): AcrossDimension[] {
   if (!side) return [];
   const { amount, unit } = side.length;
   return [
@@ -249,6 +275,7 @@ function acrossOf({ side, width }: FastenerRow, line: number, bottom: number): A
             from: top,
             to: line,
             text: lengthText(amountIn(width.length, unit).sub(amount), unit.symbol),
+            out: broken.has(rowWords.far),
           },
         ]
       : []),
@@ -256,6 +283,7 @@ function acrossOf({ side, width }: FastenerRow, line: number, bottom: number): A
       from: line,
       to: bottom,
       text: lengthText(amount, unit.symbol),
+      out: broken.has(rowWords.near),
     },
   ];
 }
