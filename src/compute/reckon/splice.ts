@@ -1,6 +1,7 @@
 import Fraction from "fraction.js";
 import { citationText } from "../../model/citation.ts";
 import {
+  spliceColumns,
   spliceDiameters,
   spliceShares,
   spliceTableNames,
@@ -43,8 +44,14 @@ export const spliceSum = sum({
       dimension: "length",
       range: "above zero",
       about: "rivet diameter, 3/32 to 1/4 in",
-      required: true,
+      requiredUnless: ["fastener"],
       example: "1/8 in",
+    },
+    fastener: {
+      kind: "choice",
+      choices: ["AN-3"],
+      about: "AN-3 bolts in place of rivets",
+      example: "AN-3",
     },
     width: {
       kind: "quantity",
@@ -77,7 +84,7 @@ export const spliceSum = sum({
     "joint=sheet",
     "rows=2",
   ],
-  reckon({ table: name, thickness, diameter, width, joint, rows }) {
+  reckon({ table: name, thickness, diameter, fastener, width, joint, rows }) {
     const table = spliceTables[name];
     const problems: InputProblem[] = [];
     const sheet = amountIn(thickness, inch);
@@ -90,9 +97,15 @@ export const spliceSum = sum({
           `its rows are ${table.rows.map((each) => each.thickness).join(", ")} in; between rows the table is silent`,
         ],
       });
-    const shank = amountIn(diameter, inch);
-    const column = spliceDiameters.find((each) => shank.equals(each));
-    if (!column)
+    const shank = diameter && !fastener ? amountIn(diameter, inch) : undefined;
+    const column = fastener ?? spliceDiameters.find((each) => shank?.equals(each));
+    if (diameter && fastener)
+      problems.push({
+        input: "diameter",
+        message: "`diameter` is a rivet's, and `fastener` asks for bolts",
+        help: ["leave one of the two out"],
+      });
+    if (diameter && !column)
       problems.push({
         input: "diameter",
         message: `table ${name} has no column for a ${diameter.typed} rivet`,
@@ -100,15 +113,18 @@ export const spliceSum = sum({
       });
     const perInch = row && column && row.perInch[column];
     if (row && column && !perInch) {
-      const has = spliceDiameters.filter((each) => row.perInch[each]);
+      const has = spliceColumns.filter((each) => row.perInch[each]);
       problems.push({
-        input: "diameter",
-        message: `table ${name} prints no number for a ${column} in rivet in ${row.thickness} in sheet`,
+        input: fastener ? "fastener" : "diameter",
+        message: fastener
+          ? `table ${name} prints no number of AN-3 bolts for ${row.thickness} in sheet`
+          : `table ${name} prints no number for a ${column} in rivet in ${row.thickness} in sheet`,
         help: [`for that sheet it has ${has.join(", ")} in`],
       });
     }
-    if (!perInch) return refused(...problems);
+    if (!perInch || problems.length > 0) return refused(...problems);
 
+    const unit = fastener ? "bolts" : "rivets";
     const reduced = perInch.mul(spliceShares[joint]);
     const rounded = reduced.round(1);
     const inches = amountIn(width, inch);
@@ -117,12 +133,12 @@ export const spliceSum = sum({
     const spread = rows ? count.div(rows).ceil() : undefined;
     const share = new Fraction(spliceShares[joint]).mul(100);
     return answered({
-      result: { value: count, unit: "rivets" },
+      result: { value: count, unit },
       parts: [
-        figurePart("perInch", `rivets per inch, table ${name}`, perInch, "per in"),
+        figurePart("perInch", `${unit} per inch, table ${name}`, perInch, "per in"),
         figurePart("reduced", `${share.toString()} % of that`, reduced, "per in"),
         figurePart("rounded", "rounded to a tenth, as the circular does", rounded, "per in"),
-        ...(spread ? [figurePart("perRow", "in each row", spread, "rivets")] : []),
+        ...(spread ? [figurePart("perRow", "in each row", spread, unit)] : []),
       ],
       formula: "rivets = (per inch × share, rounded to a tenth) × width, rounded up",
       source: `${citationText(table.citation)}: ${table.sheets}; par. 4-58g(2) for the way of counting`,
@@ -133,15 +149,15 @@ export const spliceSum = sum({
               `without the rounding to a tenth it would be ${unrounded.toString()} rivets: where that is more, take the greater number`,
             ]),
         ...(table.caution ? [table.caution] : []),
-        ...(shank.gt(sheet.mul(3))
+        ...(shank?.gt(sheet.mul(3))
           ? [
               "the rivet is thicker than three times the sheet; NAVEDTRA 14018, chapter 13, sets that as the most, while the circular's own worked case does the same as here",
             ]
           : []),
-        ...(shank.lt(sheet)
+        ...(shank?.lt(sheet)
           ? ["the rivet is thinner than the sheet, less than NAVEDTRA 14018, chapter 13, allows"]
           : []),
-        "2117-T4 (AD) rivets with protruding heads, single-lap joint; edge distance and spacing have to fit as well",
+        `${fastener ? "AN-3 bolts" : "2117-T4 (AD) rivets with protruding heads"}, single-lap joint; edge distance and spacing have to fit as well`,
         "tables 4-9 and 4-10 both name clad 2024-T3 and give different numbers: which one holds is for the drawing to say",
         governs,
       ],

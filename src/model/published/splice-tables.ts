@@ -5,6 +5,10 @@ import type { Citation } from "../citation.ts";
 export const spliceDiameters = ["3/32", "1/8", "5/32", "3/16", "1/4"] as const;
 export type SpliceDiameter = (typeof spliceDiameters)[number];
 
+/** Columns of the tables: rivets by their diameter, and the AN-3 bolt. */
+export const spliceColumns = [...spliceDiameters, "AN-3"] as const;
+export type SpliceColumn = (typeof spliceColumns)[number];
+
 /** One of the circular's tables of rivets per inch in a single-lap joint. */
 export interface SpliceTable {
   /** As printed: `4-10`. */
@@ -18,10 +22,10 @@ export interface SpliceTable {
   readonly rows: readonly SpliceRow[];
 }
 
-/** Rivets per inch of width for one thickness of sheet; no entry where the table prints a dash. */
+/** Rivets or bolts per inch of width for one thickness of sheet; no entry where the table prints a dash. */
 export interface SpliceRow {
   readonly thickness: string;
-  readonly perInch: Readonly<Partial<Record<SpliceDiameter, Fraction>>>;
+  readonly perInch: Readonly<Partial<Record<SpliceColumn, Fraction>>>;
 }
 
 export const spliceTableNames = ["4-9", "4-10", "4-11"] as const;
@@ -47,60 +51,60 @@ type Typed = readonly [thickness: string, ...perInch: readonly Cell[]];
 
 // biome-ignore format: one row per line, to be compared with the page by eye
 const table4_9: readonly Typed[] = [
-  //       3/32    1/8     5/32    3/16    1/4
-  [".016", "6.5",  "4.9",  null,   null,   null],
-  [".020", "6.9",  "4.9",  "3.9",  null,   null],
-  [".025", "8.6",  "4.9",  "3.9",  null,   null],
-  [".032", "11.1", "6.2",  "3.9",  "3.3",  null],
-  [".036", "12.5", "7.0",  "4.5",  "3.3",  "2.4"],
-  [".040", "13.8", "7.7",  "5.0",  "3.5",  "2.4"],
-  [".051", null,   "9.8",  "6.4",  "4.5",  "2.5"],
-  [".064", null,   "12.3", "8.1",  "5.6",  "3.1"],
-  [".081", null,   null,   "10.2", "7.1",  "3.9"],
-  [".091", null,   null,   "11.4", "7.9",  "4.4"],
-  [".102", null,   null,   "12.8", "8.9",  "4.9"],
-  [".128", null,   null,   null,   "11.2", "6.2"],
+  //       3/32    1/8     5/32    3/16    1/4    AN-3
+  [".016", "6.5",  "4.9",  null,   null,   null,   null],
+  [".020", "6.9",  "4.9",  "3.9",  null,   null,   null],
+  [".025", "8.6",  "4.9",  "3.9",  null,   null,   null],
+  [".032", "11.1", "6.2",  "3.9",  "3.3",  null,   null],
+  [".036", "12.5", "7.0",  "4.5",  "3.3",  "2.4",  null],
+  [".040", "13.8", "7.7",  "5.0",  "3.5",  "2.4",  "3.3"],
+  [".051", null,   "9.8",  "6.4",  "4.5",  "2.5",  "3.3"],
+  [".064", null,   "12.3", "8.1",  "5.6",  "3.1",  "3.3"],
+  [".081", null,   null,   "10.2", "7.1",  "3.9",  "3.3"],
+  [".091", null,   null,   "11.4", "7.9",  "4.4",  "3.3"],
+  [".102", null,   null,   "12.8", "8.9",  "4.9",  "3.4"],
+  [".128", null,   null,   null,   "11.2", "6.2",  null],
 ];
 
 // biome-ignore format: one row per line, to be compared with the page by eye
 const table4_10: readonly Typed[] = [
-  //       3/32    1/8     5/32    3/16    1/4
-  [".016", "6.5",  "4.9",  null,   null,   null],
-  [".020", "6.5",  "4.9",  "3.9",  null,   null],
-  [".025", "6.9",  "4.9",  "3.9",  null,   null],
-  [".032", "8.9",  "4.9",  "3.9",  "3.3",  null],
-  [".036", "10.0", "5.6",  "3.9",  "3.3",  "2.4"],
-  [".040", "11.1", "6.2",  "4.0",  "3.3",  "2.4"],
-  [".051", null,   "7.9",  "5.1",  "3.6",  "2.4"],
-  [".064", null,   "9.9",  "6.5",  "4.5",  "2.5"],
-  [".081", null,   "12.5", "8.1",  "5.7",  "3.1"],
-  [".091", null,   null,   "9.1",  "6.3",  "3.5"],
-  [".102", null,   null,   "10.3", "7.1",  "3.9"],
-  [".128", null,   null,   "12.9", "8.9",  "4.9"],
+  //       3/32    1/8     5/32    3/16    1/4    AN-3
+  [".016", "6.5",  "4.9",  null,   null,   null,   null],
+  [".020", "6.5",  "4.9",  "3.9",  null,   null,   null],
+  [".025", "6.9",  "4.9",  "3.9",  null,   null,   null],
+  [".032", "8.9",  "4.9",  "3.9",  "3.3",  null,   null],
+  [".036", "10.0", "5.6",  "3.9",  "3.3",  "2.4",  null],
+  [".040", "11.1", "6.2",  "4.0",  "3.3",  "2.4",  null],
+  [".051", null,   "7.9",  "5.1",  "3.6",  "2.4",  "3.3"],
+  [".064", null,   "9.9",  "6.5",  "4.5",  "2.5",  "3.3"],
+  [".081", null,   "12.5", "8.1",  "5.7",  "3.1",  "3.3"],
+  [".091", null,   null,   "9.1",  "6.3",  "3.5",  "3.3"],
+  [".102", null,   null,   "10.3", "7.1",  "3.9",  "3.3"],
+  [".128", null,   null,   "12.9", "8.9",  "4.9",  "3.3"],
 ];
 
 // biome-ignore format: one row per line, to be compared with the page by eye
 const table4_11: readonly Typed[] = [
-  //       3/32    1/8     5/32    3/16    1/4
-  [".016", "6.3",  "4.7",  null,   null,   null],
-  [".020", "6.3",  "4.7",  "3.8",  null,   null],
-  [".025", "6.3",  "4.7",  "3.8",  null,   null],
-  [".032", "6.3",  "4.7",  "3.8",  "3.2",  null],
-  [".036", "7.1",  "4.7",  "3.8",  "3.2",  "2.4"],
-  [".040", "7.9",  "4.7",  "3.8",  "3.2",  "2.4"],
-  [".051", "10.1", "5.6",  "3.8",  "3.2",  "2.4"],
-  [".064", "12.7", "7.0",  "4.6",  "3.2",  "2.4"],
-  [".081", null,   "8.9",  "5.8",  "4.0",  "2.4"],
-  [".091", null,   "10.0", "6.5",  "4.5",  "2.5"],
-  [".102", null,   "11.2", "7.3",  "5.1",  "2.8"],
-  [".128", null,   null,   "9.2",  "6.4",  "3.5"],
+  //       3/32    1/8     5/32    3/16    1/4    AN-3
+  [".016", "6.3",  "4.7",  null,   null,   null,   null],
+  [".020", "6.3",  "4.7",  "3.8",  null,   null,   null],
+  [".025", "6.3",  "4.7",  "3.8",  null,   null,   null],
+  [".032", "6.3",  "4.7",  "3.8",  "3.2",  null,   null],
+  [".036", "7.1",  "4.7",  "3.8",  "3.2",  "2.4",  null],
+  [".040", "7.9",  "4.7",  "3.8",  "3.2",  "2.4",  null],
+  [".051", "10.1", "5.6",  "3.8",  "3.2",  "2.4",  null],
+  [".064", "12.7", "7.0",  "4.6",  "3.2",  "2.4",  null],
+  [".081", null,   "8.9",  "5.8",  "4.0",  "2.4",  "3.2"],
+  [".091", null,   "10.0", "6.5",  "4.5",  "2.5",  "3.2"],
+  [".102", null,   "11.2", "7.3",  "5.1",  "2.8",  "3.2"],
+  [".128", null,   null,   "9.2",  "6.4",  "3.5",  "3.2"],
 ];
 
 const rowsOf = (typed: readonly Typed[]): SpliceRow[] =>
   typed.map(([thickness, ...cells]) => ({
     thickness,
     perInch: Object.fromEntries(
-      spliceDiameters.flatMap((diameter, column) => {
+      spliceColumns.flatMap((diameter, column) => {
         const cell = cells[column];
         return cell ? [[diameter, new Fraction(cell)]] : [];
       }),
@@ -108,8 +112,9 @@ const rowsOf = (typed: readonly Typed[]): SpliceRow[] =>
   }));
 
 /**
- * Number of 2117-T4 (AD) protruding-head rivets per inch of width, single-lap joint. The AN-3
- * bolt column is left out. Which table fits the alloy is for the builder to say: 2024-T3 clad
+ * Number of 2117-T4 (AD) protruding-head rivets, or of AN-3 bolts, per inch of width, single-lap
+ * joint. The bolts of table 4-9 in .128 sheet are left out: the copy and the table's own note
+ * disagree on them. Which table fits the alloy is for the builder to say: 2024-T3 clad
  * stands in two of them with different numbers.
  */
 export const spliceTables: Readonly<Record<SpliceTableName, SpliceTable>> = {
