@@ -29,8 +29,8 @@ interface ExportOptions extends JournalOptions {
   readonly out: string;
   readonly edition: Edition;
   readonly paper: "a4" | "letter";
-  /** `undefined`: no book. */
-  readonly book: readonly BookSection[] | undefined;
+  /** None: no book. */
+  readonly book: readonly BookSection[];
 }
 
 /** `witness export`: writes the logbook of hours and the record as PDF, CSV and JSON. */
@@ -71,7 +71,7 @@ export function exportCommand(terminal: Terminal, programVersion: string): Comma
             edition: options.edition,
             paper: options.paper === "letter" ? "Letter" : "A4",
             programVersion,
-            ...(options.book
+            ...(options.book.length > 0
               ? {
                   book: {
                     sections: options.book,
@@ -101,14 +101,14 @@ const sectionsHelp = [
 ].join("\n");
 
 /** Reads `--book`. */
-function bookArgument(list: string): readonly BookSection[] | undefined {
-  if (list.trim() === "none") return undefined;
+function bookArgument(list: string): readonly BookSection[] {
+  if (list.trim() === "none") return [];
   const chosen = chosenSections(list);
   if ("sections" in chosen) return chosen.sections;
   if ("unknown" in chosen) {
     const nearest = nearestName(chosen.unknown, bookSections);
     throw new InvalidArgumentError(
-      `There is no section \`${chosen.unknown}\`${nearest === undefined ? "" : `; did you mean \`${nearest}\`?`} Sections: ${bookSections.join(", ")}.`,
+      `There is no section \`${chosen.unknown}\`${nearest === undefined ? "." : `; did you mean \`${nearest}\`?`} Sections: ${bookSections.join(", ")}.`,
     );
   }
   throw new InvalidArgumentError("The index gives pages of the log: name `log` as well.");

@@ -21,7 +21,7 @@ const table: Record<string, { folders: readonly string[]; packages: RegExp }> = 
   "src/write": {
     folders: ["src/write", "src/present", "src/compute", "src/model"],
     packages:
-      /^(node:(?!fs|child_process|net|http)[a-z/_]+|yaml|@11ty\/eleventy|preact.*|tsx\/esm\/api|sharp|exifreader|pagefind|feedsmith|sitemap|pdfkit|fontkit|csv-stringify.*|write-file-atomic)$/,
+      /^(node:(?!fs|child_process|net|http)[a-z0-9/_]+|yaml|@11ty\/eleventy|preact.*|tsx\/esm\/api|sharp|exifreader|pagefind|feedsmith|sitemap|pdfkit|fontkit|csv-stringify.*|write-file-atomic)$/,
   },
   "src/cli": {
     folders: ["src/cli", "src/write", "src/present", "src/compute", "src/read", "src/model"],
