@@ -1,5 +1,7 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import type { Layout } from "../../src/model/layout.ts";
+import { foundInJournal } from "../support/judged-journal.ts";
 import { entry, marchFile, pointed, readSmall } from "../support/temporary-journal.ts";
 
 const reading = (prose: string, lines = "") => readSmall({ [marchFile]: entry(lines, prose) });
@@ -326,4 +328,12 @@ describe("the rules that it names", () => {
       "not-a-layout: rule `cable` does not fit here: its limit speaks of `temperature`, which the layout does not say",
     ]);
   });
+});
+
+test("the blocks shown in the README can be typed as they stand", async () => {
+  const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
+  const [, shown = ""] = /^````markdown\n([\s\S]*?)^````$/m.exec(readme) ?? [];
+  expect(shown.match(/^```layout$/gm)).toHaveLength(2);
+  const text = `---\ndate: 2026-03-14\n---\n${shown}`;
+  expect(await foundInJournal({ files: [{ file: "days/2026/2026-03-14.md", text }] })).toEqual([]);
 });
