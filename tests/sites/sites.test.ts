@@ -51,7 +51,10 @@ function textOf(folder: string, name: string): string {
   return readFileSync(join(folder, name), "utf8");
 }
 
-describe.each(names)("%s", (name) => {
+// Each is several runs of the program; on a busy machine they take their time.
+const patience = 300_000;
+
+describe.each(names)("%s", { timeout: patience }, (name) => {
   const expected = join(here, name, "expected");
 
   test("comes out as expected", async () => {
@@ -70,7 +73,7 @@ describe.each(names)("%s", (name) => {
   });
 });
 
-describe("the clock of the machine", () => {
+describe("the clock of the machine", { timeout: patience }, () => {
   const zones = ["America/Los_Angeles", "Asia/Tokyo", "Pacific/Kiritimati"];
 
   test("does not change a byte of site or exports", async () => {
