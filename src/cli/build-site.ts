@@ -104,7 +104,10 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
     const path = basePath(input.analysis);
     const site = sitePages(path === undefined ? input : { ...input, base: path });
     await renderSite(site, next);
-    await writeTemplates(next, site.templates, signal);
+    await writeTemplates(next, site.templates, {
+      cacheFolder: resolve(".witness-cache", "drawings"),
+      ...(signal ? { signal } : {}),
+    });
     await writeFeeds(next, feedOf(site));
     const address = site.shell.address;
     await writeSiteFiles(next, {

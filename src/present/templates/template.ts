@@ -1,6 +1,5 @@
 import type { LaidOut } from "../../compute/laid-out.ts";
 import type { Row } from "../../compute/reckon/lay-row.ts";
-import type { CalendarDate } from "../../model/calendar.ts";
 import type { CutOut, FastenerRow, Layout } from "../../model/layout.ts";
 import { dateText } from "../format/dates.ts";
 import { lengthText } from "../format/layout-lengths.ts";
@@ -28,8 +27,6 @@ export type Template = TemplatePiece & {
   /** What to measure once the sheets are taped together: `22.000 in from end to end`. */
   readonly whole: string;
   readonly caution: string;
-  /** The day of judgement, which stands for the time of making. */
-  readonly asOf: CalendarDate;
 };
 
 /** The templates of every layout that the edition shows and that can be laid out, oldest first. */
@@ -59,7 +56,6 @@ export function templatesOf({ analysis, showsDay }: RecordIndex): readonly Templ
           summary: layoutSummary(laidOut),
           whole: wholeText(piece),
           caution,
-          asOf: analysis.asOf.date,
         },
       ];
     });

@@ -25,7 +25,8 @@ export async function templatePdf(template: Template, paper: TemplatePaper): Pro
     {
       title: `${template.layout.title}, full size on ${paper}`,
       subject: `${template.project}, ${template.from}. ${template.summary}`,
-      asOf: template.asOf,
+      // The day of the entry: what is drawn does not depend on when it is.
+      asOf: template.layout.date,
       program: "Witness Mark",
     },
     format.format,
