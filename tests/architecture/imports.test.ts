@@ -16,12 +16,12 @@ const table: Record<string, { folders: readonly string[]; packages: RegExp }> = 
   "src/compute": { folders: ["src/compute", "src/model"], packages: /^fraction\.js$/ },
   "src/present": {
     folders: ["src/present", "src/compute", "src/model"],
-    packages: /^(fraction\.js|markdown-it|@sindresorhus\/slugify|d3-(scale|shape))$/,
+    packages: /^(fraction\.js|markdown-it|d3-scale)$/,
   },
   "src/write": {
     folders: ["src/write", "src/present", "src/compute", "src/model"],
     packages:
-      /^(node:(?!fs|child_process|net|http)[a-z0-9/_]+|yaml|@11ty\/eleventy|preact.*|tsx\/esm\/api|sharp|exifreader|pagefind|feedsmith|sitemap|pdfkit|fontkit|csv-stringify.*|write-file-atomic)$/,
+      /^(node:(?!fs|child_process|net|http)[a-z0-9/_]+|yaml|@11ty\/eleventy|preact.*|tsx\/esm\/api|sharp|exifreader|pagefind|feedsmith|sitemap|pdfkit|fontkit|csv-stringify.*)$/,
   },
   "src/cli": {
     folders: ["src/cli", "src/write", "src/present", "src/compute", "src/read", "src/model"],
