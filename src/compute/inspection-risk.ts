@@ -31,10 +31,10 @@ export interface InspectionRisk {
  * integrals of JCGM 106:2012, 9.3 and 9.4, by Simpson's rule over stretches that end at the
  * limits. Absolute error below 1e-7 for shapes from 1 upwards.
  */
-export function inspectionRisk(process: Process, plan: InspectionPlan): InspectionRisk {
+export function inspectionRisk(made: Process, plan: InspectionPlan): InspectionRisk {
   const { lower = Number.NEGATIVE_INFINITY, upper = Number.POSITIVE_INFINITY } = plan;
-  const [from, to] = supportOf(process);
-  const density = (x: number) => densityAt(process, x);
+  const [from, to] = supportOf(made);
+  const density = (x: number) => densityAt(made, x);
   const conforms = (x: number) => x >= lower && x <= upper;
   const cuts = [from, lower, upper, to]
     .filter((x) => x >= from && x <= to)
@@ -45,11 +45,11 @@ export function inspectionRisk(process: Process, plan: InspectionPlan): Inspecti
   for (const [index, end] of cuts.entries()) {
     const begin = cuts[index - 1];
     if (begin === undefined || end <= begin) continue;
-    const made = integral(density, begin, end);
+    const share = integral(density, begin, end);
     const accepted = integral((x) => density(x) * acceptance(x, plan), begin, end);
-    if (conforms((begin + end) / 2)) wronglyRejected += made - accepted;
+    if (conforms((begin + end) / 2)) wronglyRejected += share - accepted;
     else {
-      nonConforming += made;
+      nonConforming += share;
       wronglyAccepted += accepted;
     }
   }
@@ -63,11 +63,11 @@ export function inspectionRisk(process: Process, plan: InspectionPlan): Inspecti
  *   eight standard uncertainties is.
  */
 export function guardFor(
-  process: Process,
+  made: Process,
   plan: Omit<InspectionPlan, "guard">,
   wanted: number,
 ): number | undefined {
-  const risk = (guard: number) => inspectionRisk(process, { ...plan, guard }).wronglyAccepted;
+  const risk = (guard: number) => inspectionRisk(made, { ...plan, guard }).wronglyAccepted;
   let low = 0;
   let high = 8 * plan.u;
   if (risk(low) <= wanted) return low;
@@ -88,20 +88,20 @@ function acceptance(x: number, { lower, upper, u, guard }: InspectionPlan): numb
 }
 
 // Where all but about 1e-20 of the parts are.
-function supportOf(process: Process): readonly [number, number] {
-  if (process.kind === "normal") {
-    return [process.mean - 10 * process.sd, process.mean + 10 * process.sd];
+function supportOf(made: Process): readonly [number, number] {
+  if (made.kind === "normal") {
+    return [made.mean - 10 * made.sd, made.mean + 10 * made.sd];
   }
-  const { shape, scale } = process;
+  const { shape, scale } = made;
   return [0, scale * (shape + 12 * Math.sqrt(shape) + 50)];
 }
 
-function densityAt(process: Process, x: number): number {
-  if (process.kind === "normal") {
-    const z = (x - process.mean) / process.sd;
-    return Math.exp(-(z * z) / 2) / (process.sd * Math.sqrt(2 * Math.PI));
+function densityAt(made: Process, x: number): number {
+  if (made.kind === "normal") {
+    const z = (x - made.mean) / made.sd;
+    return Math.exp(-(z * z) / 2) / (made.sd * Math.sqrt(2 * Math.PI));
   }
-  const { shape, scale } = process;
+  const { shape, scale } = made;
   if (x <= 0) return shape === 1 ? 1 / scale : 0;
   const t = x / scale;
   return Math.exp((shape - 1) * Math.log(t) - t - logGamma(shape)) / scale;
