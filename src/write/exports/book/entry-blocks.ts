@@ -232,16 +232,7 @@ function layoutBlock(pages: Pages, layout: LayoutView): void {
     filled: false,
     none: "",
   });
-  if (layout.places.length > 0) {
-    const places = layout.places.map(({ number, left }) => `${number}: ${left}`).join(", ");
-    pages.styled(
-      [
-        { text: `Centres from the left end (${layout.unit}): `, style: bold },
-        { text: `${places}.`, style: plain },
-      ],
-      { gap: 2 },
-    );
-  }
+  placesTable(pages, layout);
   if (layout.checks.length === 0) return;
   pages.table({
     title: "Rules that the layout answers to",
@@ -265,6 +256,31 @@ function layoutBlock(pages: Pages, layout: LayoutView): void {
       }),
     ),
     filled: false,
+    none: "",
+  });
+}
+
+/** Where each fastener goes, as many beside each other as there is room for. */
+function placesTable(pages: Pages, { places, unit }: LayoutView): void {
+  if (places.length === 0) return;
+  const across = 6;
+  pages.room(40);
+  pages.styled([{ text: `Centres from the left end (${unit})`, style: bold }], { gap: 2 });
+  pages.table({
+    title: `Centres from the left end (${unit})`,
+    columns: Array.from({ length: across }, () => ({
+      heading: "",
+      width: pages.width / across,
+      align: "left",
+      face: "text",
+    })),
+    rows: Array.from({ length: Math.ceil(places.length / across) }, (_, row) => ({
+      cells: places
+        .slice(row * across, (row + 1) * across)
+        .map(({ number, left }) => ({ text: `${number}: ${left}` })),
+    })),
+    filled: false,
+    headless: true,
     none: "",
   });
 }

@@ -156,6 +156,8 @@ export class Pages {
     const { left } = this.column;
     const step = advance ?? (texts[0]?.style.size ?? plain.size) * 1.45;
     const lines = this.#setter.wrapStyled(texts, right - left);
+    // Three lines cannot be parted into two and two.
+    const ends = lines.length === 3 ? 3 : Math.min(2, lines.length);
     let placed: PlacedLine[] = [];
     const put = () => {
       if (placed.length > 0) this.#sheet.marks.push(tagged(type, placed, within));
@@ -164,7 +166,7 @@ export class Pages {
     this.#y += gap;
     lines.forEach((line, index) => {
       // Two lines stay together at either end, so that none stands alone on a sheet.
-      const together = index === 0 || index === lines.length - 2 ? Math.min(2, lines.length) : 1;
+      const together = index === 0 || (index === lines.length - 2 && ends < 3) ? ends : 1;
       if (this.#y + step * together > this.#format.body.bottom - 4) {
         put();
         this.#turn();
