@@ -5,6 +5,8 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"],
     globalSetup: ["tests/support/one-run.ts"],
+    // Much of the time is spent waiting for browsers and child processes.
+    maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 600_000,
   },

@@ -1,6 +1,7 @@
 import { parse } from "csv-parse/sync";
 import initSqlJs from "sql.js";
 import { beforeAll, describe, expect, test } from "vitest";
+import { openJournal } from "../../../src/cli/journal.ts";
 import { allTables } from "../../../src/present/tables/all-tables.ts";
 import { balanceTable } from "../../../src/present/tables/balance.ts";
 import { hoursTable } from "../../../src/present/tables/hours.ts";
@@ -27,8 +28,12 @@ function cellValue(cell: string, kind: ColumnKind): CellValue {
   return kind === "text" && cell.startsWith("'") ? cell.slice(1) : cell;
 }
 
+const sample = openJournal({ journal: new URL("../../../site-demo", import.meta.url).pathname });
+
 describe.each(allTables.map((table) => [table.name, table] as const))("%s.csv", (_, table) => {
-  const analysis = table === balanceTable ? analysisWith(eventfulBalance) : eventful;
+  const small = table === balanceTable ? analysisWith(eventfulBalance) : eventful;
+  // The registers of tasks and of help are in the sample journal.
+  const analysis = table.cells(small).length > 0 ? small : (sample.analysis ?? small);
 
   test("read back, it is the table", () => {
     const cells = table.cells(analysis);
