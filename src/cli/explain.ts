@@ -2,7 +2,7 @@ import { Command } from "commander";
 import { ruleSets } from "../model/published/rule-sets.ts";
 import { explanationText } from "../present/explanations/explanation-text.ts";
 import { allExplanations, explanationOf } from "../present/explanations/index.ts";
-import { ruleSetListText, ruleSetText } from "../present/explanations/rule-set-text.ts";
+import { ruleSetListText, ruleSetText } from "../present/rule-sets/rule-set-text.ts";
 import { nearestName } from "../read/nearest-name.ts";
 import { explainHours, type HoursOptions, hoursOptions } from "./explain-hours.ts";
 import { UsageProblem } from "./journal.ts";
