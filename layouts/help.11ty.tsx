@@ -21,7 +21,7 @@ export const { data, render } = template("help", ({ page, shell }) => (
       <Section id="unlisted" title="In sessions alone" figure={`${page.unlisted.length}`}>
         <Table
           caption="Help that sessions have and no row tells of"
-          heads={["Date", "Who", "Kind", "#Hours"]}
+          heads={["Date", "Who", "Kind"]}
         >
           {page.unlisted.map((row) => (
             <tr>
@@ -30,7 +30,6 @@ export const { data, render } = template("help", ({ page, shell }) => (
               </td>
               <th scope="row">{row.who}</th>
               <td>{row.kind}</td>
-              <td class="n">{row.hours}</td>
             </tr>
           ))}
         </Table>
@@ -56,16 +55,7 @@ function Kind({ of }: { of: HelpKindView }) {
         <Table
           caption={`${of.title}, by first day`}
           quiet
-          heads={["No.", "Who and what", "When", "Share of tasks", "#Hours in sessions"]}
-          foot={
-            <tr>
-              <td />
-              <th scope="row">together</th>
-              <td />
-              <td />
-              <td class="n">{of.hours}</td>
-            </tr>
-          }
+          heads={["No.", "Who and what", "When", "Share of tasks"]}
         >
           {of.rows.map((row) => (
             <tr>
@@ -81,7 +71,6 @@ function Kind({ of }: { of: HelpKindView }) {
                 <Joined by=" to " of={row.when.map((each) => <Words of={each} />)} />
               </td>
               <td>{row.shares}</td>
-              <td class="n">{row.hours}</td>
             </tr>
           ))}
         </Table>
