@@ -66,6 +66,17 @@ describe("drawing", () => {
   });
 });
 
+test("holes to be cut are ringed on the blank, when the list says so", async () => {
+  const plain = await print(entry("template-layout", { detail: { lines: "13" } }), 256);
+  const ringed = await print(
+    entry("template-layout", { detail: { lines: "13", rings: "3" } }),
+    256,
+  );
+  const changed = plain.pixels.filter((value, i) => Math.abs(value - (ringed.pixels[i] ?? 0)) > 20);
+  expect(changed.length).toBeGreaterThan(300);
+  expect(changed.length).toBeLessThan(plain.pixels.length / 8);
+});
+
 describe("camera data", () => {
   test.each([
     ["2026-03-14 19:20", "2026:03:14 19:20:00", "-06:00"],

@@ -16,10 +16,13 @@ import { cylinder, extrude, lathe, sphere, tube } from "../shape.ts";
 import { Group } from "../stage.ts";
 import { hex, type Vec2 } from "../vector.ts";
 
-/** A blank brushed with layout dye, lines scribed through it. */
+/** The lightening holes of the sample journal's doubler, in inches. */
+const lighteningHole = 2.25;
+
+/** A blank brushed with layout dye, lines and the rings of holes to be cut scribed through it. */
 export const templateLayout: Scene = {
   name: "template-layout",
-  defaults: { lines: "6" },
+  defaults: { lines: "6", rings: "0" },
   compose: (setting: Setting): Composition => {
     const { random, detail, words } = setting;
     const lines = Math.max(1, Math.min(40, numberIn(detail.lines, 6)));
@@ -53,6 +56,11 @@ export const templateLayout: Scene = {
       scribed.push([x - slant, -d * 0.42, x + slant, d * 0.42]);
       if (!slant) for (const y of ys) cross.push({ x, y });
     }
+    const rings = ringCentres(
+      cross.filter(({ y }) => Math.abs(y - (ys[Math.floor(along / 2)] ?? 0)) < 1e-9),
+      Math.max(0, Math.min(6, numberIn(detail.rings, 0))),
+    );
+    for (const ring of rings) scribed.push(...ringLines(ring));
     const cut = random.pick(["rectangle", "taper", "notched", "gusset"] as const);
     const wet = /wet|tacky/.test(words);
     const blank = dyed(
@@ -74,6 +82,13 @@ export const templateLayout: Scene = {
       flat,
     );
     for (const { x, y } of cross) {
+      // Inside a ring only its centre is punched: the rest falls out with the slug.
+      const inside = rings.some(
+        (ring) =>
+          (ring.x !== x || ring.y !== y) &&
+          Math.hypot(ring.x - x, ring.y - y) < lighteningHole / 2 + 0.1,
+      );
+      if (inside) continue;
       work.put(
         lathe(
           [
@@ -127,6 +142,28 @@ export const templateLayout: Scene = {
     };
   },
 };
+
+/** Crossings for so many rings, evenly along the line, clear of one another. */
+function ringCentres(
+  line: readonly { readonly x: number; readonly y: number }[],
+  count: number,
+): { x: number; y: number }[] {
+  const step = Math.floor((line.length - 1) / Math.max(1, count - 0.5));
+  const first = Math.floor((line.length - 1 - step * (count - 1)) / 2);
+  return Array.from({ length: count }, (_, i) => line[first + i * step]).flatMap((at) =>
+    at ? [at] : [],
+  );
+}
+
+/** A ring as scribed chords, short enough to look round. */
+function ringLines({ x, y }: { readonly x: number; readonly y: number }): Scribed[] {
+  const chords = 40;
+  const at = (i: number): [number, number] => {
+    const angle = (i / chords) * Math.PI * 2;
+    return [x + (Math.cos(angle) * lighteningHole) / 2, y + (Math.sin(angle) * lighteningHole) / 2];
+  };
+  return Array.from({ length: chords }, (_, i) => [...at(i), ...at(i + 1)]);
+}
 
 /** The blank's outline: lines may run off it, dye does not. */
 function outlineOf(
