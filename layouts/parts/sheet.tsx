@@ -21,6 +21,7 @@ export function Sheet({
   const { root, title, url } = page;
   const home = page.kind === "home";
   const assets = `${root}assets/`;
+  const share = page.share ?? shell.share;
   const place = shell.address === undefined ? undefined : `${shell.address}${url}`;
   return (
     <html lang="en">
@@ -39,11 +40,19 @@ export function Sheet({
         {place !== undefined && page.kind !== "not found" && (
           <>
             <link rel="canonical" href={place} />
+            <meta property="og:type" content={page.kind === "day" ? "article" : "website"} />
+            <meta property="og:site_name" content={shell.title} />
             <meta property="og:title" content={title} />
             <meta property="og:description" content={page.description} />
             <meta property="og:url" content={place} />
-            {page.search?.meta.image !== undefined && (
-              <meta property="og:image" content={`${shell.address}${page.search.meta.image}`} />
+            {share !== undefined && (
+              <>
+                <meta property="og:image" content={`${shell.address}${share.url}`} />
+                <meta property="og:image:type" content="image/jpeg" />
+                <meta property="og:image:width" content="1200" />
+                <meta property="og:image:height" content="630" />
+                <meta property="og:image:alt" content={share.alt} />
+              </>
             )}
           </>
         )}

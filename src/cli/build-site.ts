@@ -8,13 +8,16 @@ import { sitePages } from "../present/pages/site.ts";
 import { sitemapPages } from "../present/pages/sitemap-pages.ts";
 import type { Edition } from "../present/record/edition.ts";
 import { privateEdition, publicEdition } from "../present/record/public-edition.ts";
+import { shareablePhoto } from "../present/share/page-share.ts";
 import { renderSite } from "../write/eleventy/render-site.ts";
 import { writeTemplates } from "../write/exports/templates/write-templates.ts";
 import { writeFeeds } from "../write/feeds.ts";
 import { withLock } from "../write/lock.ts";
 import { checkOutput, type OutputReport } from "../write/output-checks.ts";
 import { preparePictures } from "../write/photos/prepare-pictures.ts";
+import { sharePictures } from "../write/photos/share-pictures.ts";
 import { indexFolder, indexSite } from "../write/search-index.ts";
+import { writeShareSheets } from "../write/share/write-share-sheets.ts";
 import { writeSiteFiles } from "../write/site-files.ts";
 import { swapInSite } from "../write/site-swap.ts";
 import type { Journal } from "./journal.ts";
@@ -84,27 +87,47 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
         ? publicEdition(analysis, journal.findings)
         : privateEdition(analysis, journal.findings);
     const shown = photosOf(edited.analysis.build);
-    const { pictures, diagnostics, encoded } = await preparePictures({
-      photos: shown,
+    const photoFolders = {
       photosFolder: join(journal.folder.absolute, "photos"),
       cacheFolder: resolve(".witness-cache", "photos"),
       outputFolder: next,
-      progress: (done, total, label) => progress(`photographs ${done} of ${total}: ${label}`),
       ...(signal ? { signal } : {}),
+    };
+    const { pictures, diagnostics, encoded } = await preparePictures({
+      ...photoFolders,
+      photos: shown,
+      progress: (done, total, label) => progress(`photographs ${done} of ${total}: ${label}`),
     });
     signal?.throwIfAborted();
+    const addressed = standingAt(base, analysis);
+    const { urls: shares } = await sharePictures({
+      ...photoFolders,
+      // A shared link has to name its picture with the site's address.
+      photos:
+        addressed.build.project.address === undefined
+          ? []
+          : edited.analysis.build.days.flatMap(
+              (day) => shareablePhoto(day, (file) => pictures.has(file)) ?? [],
+            ),
+      progress: (done, total, label) => progress(`share pictures ${done} of ${total}: ${label}`),
+    });
     progress("pages");
     const findings = [...journal.findings, ...diagnostics];
     const input = {
-      analysis: standingAt(base, analysis),
+      analysis: addressed,
       diagnostics: findings,
       pictures,
+      shares,
       edition,
     };
     const path = basePath(input.analysis);
     const site = sitePages(path === undefined ? input : { ...input, base: path });
     await renderSite(site, next);
     await writeTemplates(next, site.templates, {
+      cacheFolder: resolve(".witness-cache", "drawings"),
+      ...(signal ? { signal } : {}),
+    });
+    await writeShareSheets(next, site.shareSheets, {
       cacheFolder: resolve(".witness-cache", "drawings"),
       ...(signal ? { signal } : {}),
     });

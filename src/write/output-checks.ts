@@ -46,8 +46,9 @@ export interface OutputReport {
  *   https or mailto.
  * - Every page states the content security policy before anything is loaded; no script or style
  *   is written into a page, except data as JSON-LD.
- * - Every photograph is shown or linked by a page in at least one size. One that is not was left
- *   out of the pages for a reason, such as being private.
+ * - Every photograph is shown or linked by a page in at least one size, and every share picture
+ *   is named by one. One that is not was left out of the pages for a reason, such as being
+ *   private.
  * - No links of the file system, and no two names that are one on Windows or macOS.
  *
  * @param folder The root of the site.
@@ -126,7 +127,7 @@ export async function checkOutput(
     else if (end) problems.push(problem(end.code, reference.file, reference.line, end.message));
   }
   for (const { path: file } of found) {
-    if (!file.startsWith("photos/") || shown.has(pictureOf(file))) continue;
+    if (!/^(photos|share)\//.test(file) || shown.has(pictureOf(file))) continue;
     problems.push(
       problem("unshown-picture", file, undefined, "is published, but no page shows it"),
     );
@@ -150,8 +151,11 @@ interface Site {
 interface Reference {
   readonly file: string;
   readonly line: number;
-  /** A resource is fetched with the page; a link only when the reader follows it. */
-  readonly kind: "resource" | "link";
+  /**
+   * A resource is fetched with the page; a link only when the reader follows it. What is shared
+   * is named by the site's whole address and has to be in the site.
+   */
+  readonly kind: "resource" | "link" | "shared";
   readonly url: string;
 }
 
@@ -238,6 +242,9 @@ function referencesOf(file: string, tags: readonly PageTag[]): Reference[] {
     for (const url of fetchedBy(name, attributes)) {
       references.push({ file, line, kind: "resource", url: url.trim() });
     }
+    if (name === "meta" && attributes.get("property") === "og:image") {
+      references.push({ file, line, kind: "shared", url: attributes.get("content") ?? "" });
+    }
     for (const url of followedFrom(name, attributes)) {
       references.push({ file, line, kind: "link", url: url.trim() });
     }
@@ -302,6 +309,7 @@ function follow(
   site: Site,
   base: string,
 ): string | Fault | undefined {
+  if (kind === "shared") return followShared(url, site, base);
   const scheme = /^([a-z][a-z0-9+.-]*):/i.exec(url)?.[1]?.toLowerCase();
   if (scheme !== undefined || url.startsWith("//") || url.includes("\\")) {
     if (kind === "resource") {
@@ -350,6 +358,16 @@ function follow(
     return { code: "broken-link", message: `\`${url}\` leads to a place that \`${page}\` lacks` };
   }
   return page;
+}
+
+function followShared(url: string, site: Site, base: string): string | Fault {
+  const address = URL.canParse(url) ? new URL(url) : undefined;
+  if (address === undefined || !/^https?:$/.test(address.protocol)) {
+    return { code: "broken-link", message: `\`${short(url)}\` is not a whole address` };
+  }
+  const target = decoded(address.pathname)?.slice(base.length) ?? "";
+  if (address.pathname.startsWith(base) && site.files.has(target)) return target;
+  return { code: "broken-link", message: `\`${short(url)}\` leads to nothing` };
 }
 
 /** The sizes of one photograph differ only in width and format: `photos/1f2e-800.avif`. */

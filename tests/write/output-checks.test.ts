@@ -245,3 +245,21 @@ test("links of the file system, twins of one name, and pages that are not unders
     "index.html:4: error[unreadable-page]: a tag is not understood: < 2\n</body></html>\n",
   ]);
 });
+
+test("a picture that a page names where it is shared has to be in the site", async () => {
+  const shares = (url: string) => ({
+    ...whole,
+    "share/march.jpg": whole["photos/a.jpg"],
+    "about/index.html": page("", policy, `<meta property="og:image" content="${url}">`),
+  });
+  expect(await problems(shares("https://example.org/share/march.jpg"))).toEqual([]);
+  const unshown = "share/march.jpg: error[unshown-picture]: is published, but no page shows it";
+  expect(await problems(shares("https://example.org/share/april.jpg"))).toEqual([
+    "about/index.html:2: error[broken-link]: `https://example.org/share/april.jpg` leads to nothing",
+    unshown,
+  ]);
+  expect(await problems(shares("share/march.jpg"))).toEqual([
+    "about/index.html:2: error[broken-link]: `share/march.jpg` is not a whole address",
+    unshown,
+  ]);
+});

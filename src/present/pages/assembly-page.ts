@@ -1,6 +1,7 @@
 import type { Assembly } from "../../model/assembly.ts";
 import { dateText, shortDate } from "../format/dates.ts";
 import { hoursText } from "../format/hours.ts";
+import { photosShare } from "../share/page-share.ts";
 import { rootOf } from "./addresses.ts";
 import { type Links, linksFrom, placeLink } from "./links.ts";
 import type { Link, Mention, Page, Sum } from "./page.ts";
@@ -58,6 +59,7 @@ export function assemblyPage(record: RecordIndex, assembly: Assembly): AssemblyP
   const own = hours.byAssembly.get(assembly.id) ?? { build: 0, apart: 0 };
   const { planned } = tallyOf(record, assembly);
   const photos = record.photosByAssembly.get(assembly.id) ?? [];
+  const share = photosShare(record, photos.toReversed());
   const lines = record.linesByAssembly.get(assembly.id) ?? [];
   const worked = [...build.assemblies.values()]
     .filter(({ path }) => path.includes(assembly.id))
@@ -125,6 +127,7 @@ export function assemblyPage(record: RecordIndex, assembly: Assembly): AssemblyP
         { label: "drawings", value: drawingsOf(record, assembly) },
       ],
     },
+    ...(share === undefined ? {} : { share }),
     search: {
       filters: [
         ["sheet", "assembly"],

@@ -16,6 +16,7 @@ import {
 import { hoursText } from "../format/hours.ts";
 import { excerpt, type Html, renderProse } from "../markdown/render-prose.ts";
 import type { SearchFilter } from "../search/search-record.ts";
+import { dayShare } from "../share/page-share.ts";
 import { rootOf } from "./addresses.ts";
 import { authorOf } from "./author.ts";
 import { type Links, linksFrom } from "./links.ts";
@@ -126,6 +127,7 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
   const isLast = next === undefined || monthOf(next.date) !== monthOf(date);
   const seal = isLast ? sealMention(record, root, monthOf(date)) : undefined;
 
+  const share = dayShare(record, day);
   const structured = sheetData(record.analysis.build.project, authorOf(record), {
     title,
     description,
@@ -239,6 +241,7 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
       ...(previous ? { previous: turnTo(record, links, previous) } : {}),
       ...(next ? { next: turnTo(record, links, next) } : {}),
     },
+    ...(share === undefined ? {} : { share }),
     ...(structured === undefined ? {} : { structured }),
     search: {
       filters: [

@@ -1,6 +1,7 @@
 import type { CalendarDate, CalendarMonth } from "../../model/calendar.ts";
 import { daysText, monthText } from "../format/dates.ts";
 import { hoursText } from "../format/hours.ts";
+import { monthShare } from "../share/share-sheet.ts";
 import { places, rootOf } from "./addresses.ts";
 import { linksFrom } from "./links.ts";
 import type { Page, Sum } from "./page.ts";
@@ -84,6 +85,9 @@ export function monthPage(
         { label: "seal", value: seal?.short ?? "not sealed" },
       ],
     },
+    ...(record.analysis.build.project.address === undefined
+      ? {}
+      : { share: monthShare(record, month) }),
     turn: {
       ...(around.previous === undefined ? {} : { previous: turn(around.previous) }),
       ...(around.next === undefined ? {} : { next: turn(around.next) }),

@@ -1,4 +1,5 @@
 import type { SearchRecord } from "../search/search-record.ts";
+import type { SharePicture } from "../share/share-sheet.ts";
 import type { StructuredData } from "./structured-data.ts";
 
 /** Words that lead somewhere; `href` is relative to the page that holds them. */
@@ -79,6 +80,8 @@ export interface Page<Kind extends string> {
   readonly styles?: readonly string[];
   /** Absent: the page is not in the search index. */
   readonly search?: SearchRecord;
+  /** What stands for the page where it is shared; absent: what stands for the record. */
+  readonly share?: SharePicture;
   /** What the page is, for programs that read pages; absent without an address. */
   readonly structured?: StructuredData;
 }

@@ -34,6 +34,8 @@ export interface SiteInput {
   readonly diagnostics: readonly Diagnostic[];
   readonly pictures: Pictures;
   readonly edition: Edition;
+  /** Share pictures made from photographs: where each stands, by the photo's `file`. */
+  readonly shares?: ReadonlyMap<string, string>;
   /** Path the site will stand under, with its slashes: `/`, `/journal/`; absent while unknown. */
   readonly base?: string;
 }
@@ -45,6 +47,7 @@ export interface SiteInput {
  */
 export interface RecordIndex extends EditedAnalysis {
   readonly pictures: Pictures;
+  readonly shares: ReadonlyMap<string, string>;
   readonly base?: string;
   readonly addresses: Addresses;
   /** Whether a day has a sheet of its own; a private one has none in the public edition. */
@@ -125,6 +128,7 @@ export function recordIndex(input: SiteInput): RecordIndex {
   return {
     ...edited,
     pictures: input.pictures,
+    shares: input.shares ?? new Map(),
     ...(input.base === undefined ? {} : { base: input.base }),
     showsDay,
     person: (id, role) => {

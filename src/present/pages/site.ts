@@ -1,6 +1,12 @@
 import { ruleSets } from "../../model/published/rule-sets.ts";
 import { noonOf } from "../feeds/timestamp.ts";
 import { caution, type Edition, editionNote } from "../record/edition.ts";
+import {
+  recordShare,
+  type SharePicture,
+  type ShareSheet,
+  shareSheets,
+} from "../share/share-sheet.ts";
 import { type Template, templatesOf } from "../templates/template.ts";
 import { hrefTo, places, siteAddress } from "./addresses.ts";
 import { type AssembliesPage, assembliesPage } from "./assemblies-page.ts";
@@ -52,6 +58,8 @@ export interface Shell {
   readonly foot: readonly { readonly text: string; readonly url: string }[];
   /** Where the site stands, with its closing slash; absent while unknown. */
   readonly address?: string;
+  /** What stands for a page that has no picture of its own; absent while the address is unknown. */
+  readonly share?: SharePicture;
   /** For the feeds: what tells this project from every other and never changes. */
   readonly identity: string;
   /** Who writes, as the edition may name them. */
@@ -95,6 +103,8 @@ export interface Site {
   readonly pages: SitePages;
   /** Sheets to be printed at full size, which days link to. */
   readonly templates: readonly Template[];
+  /** Share pictures to be drawn; none while the address is unknown. */
+  readonly shareSheets: readonly ShareSheet[];
 }
 
 /**
@@ -142,6 +152,7 @@ export function sitePages(input: SiteInput): Site {
       notFound: [notFoundPage(record)],
     },
     templates: templatesOf(record),
+    shareSheets: shareSheets(record),
   };
 }
 
@@ -184,7 +195,9 @@ function shellOf(record: RecordIndex): Shell {
       { text: "How this record is kept", url: hrefTo("", places.record) },
       { text: "About, and what this is not", url: hrefTo("", places.about) },
     ],
-    ...(project.address === undefined ? {} : { address: siteAddress(project.address) }),
+    ...(project.address === undefined
+      ? {}
+      : { address: siteAddress(project.address), share: recordShare(record) }),
     identity: `${project.designation} ${project.serial} ${project.begun}`,
     author: authorOf(record),
     begun: noonOf(project.begun),

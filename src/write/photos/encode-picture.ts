@@ -1,11 +1,14 @@
 import type { Metadata, Sharp } from "sharp";
 import { type ContentKind, contentKind, kindInWords, pictureKinds } from "./content-kind.ts";
+import { loadSharp } from "./load-sharp.ts";
 import { type Refusal, refusal } from "./original.ts";
 
 /** How pictures are made. Part of the cache's key: changing it encodes everything afresh. */
 export interface Recipe {
   /** Narrowest first, in pixels; a narrower photo gets its own width as its last. */
   readonly widths: readonly number[];
+  /** Present: cut to this shape, keeping the part with most to see, and enlarged when small. */
+  readonly shape?: { readonly width: number; readonly height: number };
   /** Absent: no AVIF, for what only takes JPEG. */
   readonly avif?: { readonly quality: number; readonly effort: number };
   readonly jpeg: { readonly quality: number };
@@ -88,13 +91,17 @@ export async function encodePicture(
     const input = sharp(bytes, { limitInputPixels: false, failOn: "error" });
     const metadata = await input.metadata();
     if (metadata.width * metadata.height > limits.pixels) return enormous(metadata, limits);
-    const full = fullSize(metadata.autoOrient, recipe);
+    const full = recipe.shape ?? fullSize(metadata.autoOrient, recipe);
     const { data, info } = await sharp(bytes, {
       limitInputPixels: limits.pixels,
       failOn: "error",
     })
       .autoOrient()
-      .resize({ ...full, fit: "fill", withoutEnlargement: true })
+      .resize(
+        recipe.shape
+          ? { ...full, fit: "cover", position: "attention" }
+          : { ...full, fit: "fill", withoutEnlargement: true },
+      )
       .flatten({ background: "#ffffff" })
       .toColourspace("srgb")
       .timeout({ seconds: secondsLeft() })
@@ -154,33 +161,6 @@ export async function installedHeicDecoder(): Promise<HeicDecoder | undefined> {
     if (jpeg instanceof Uint8Array) return jpeg;
     throw new Error("the HEIC decoder gave no picture");
   };
-}
-
-type SharpModule = typeof import("sharp").default;
-
-let loaded: Promise<SharpModule> | undefined;
-
-function loadSharp(): Promise<SharpModule> {
-  loaded ??= (async () => {
-    // Read by the image library when it starts, so it has to be set before the import.
-    process.env.VIPS_BLOCK_UNTRUSTED = "1";
-    const { default: sharp } = await import("sharp");
-    // Should another part of the process have loaded it first: everything off, six kinds on.
-    sharp.block({ operation: ["VipsForeignLoad"] });
-    sharp.unblock({
-      operation: [
-        "VipsForeignLoadJpeg",
-        "VipsForeignLoadPng",
-        "VipsForeignLoadWebp",
-        "VipsForeignLoadHeif",
-        "VipsForeignLoadNsgif",
-        "VipsForeignLoadTiff",
-      ],
-    });
-    sharp.cache(false);
-    return sharp;
-  })();
-  return loaded;
 }
 
 function isPicture(kind: ContentKind): boolean {
