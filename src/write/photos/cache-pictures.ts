@@ -31,8 +31,8 @@ export interface CachingOptions {
   readonly cacheFolder: string;
   readonly recipe: Recipe;
   readonly limits?: PictureLimits;
-  /** In place of the optional package; tests bring their own. */
-  readonly decodeHeic?: HeicDecoder;
+  /** In place of the optional package; `none` for a machine without it. */
+  readonly decodeHeic?: HeicDecoder | "none";
   /** Called after each distinct file, with its name. */
   readonly progress?: (done: number, total: number, label: string) => void;
   /** Ends the work after the size being encoded; what is in the cache stays good. */
@@ -71,7 +71,7 @@ export async function cachePictures(
   const encodeOptions: EncodeOptions = {
     recipe,
     limits,
-    ...(decodeHeic === undefined ? {} : { decodeHeic }),
+    ...(decodeHeic === undefined || decodeHeic === "none" ? {} : { decodeHeic }),
     ...(signal === undefined ? {} : { signal }),
   };
   const known = await KnownOriginals.load(cacheFolder);

@@ -31,8 +31,8 @@ export interface PictureOptions {
   readonly prune?: boolean;
   readonly recipe?: Recipe;
   readonly limits?: PictureLimits;
-  /** In place of the optional package; tests bring their own. */
-  readonly decodeHeic?: HeicDecoder;
+  /** In place of the optional package; `none` for a machine without it. */
+  readonly decodeHeic?: HeicDecoder | "none";
 }
 
 /** What `preparePictures` returns. */

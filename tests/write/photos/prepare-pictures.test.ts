@@ -294,7 +294,9 @@ describe("what is no photograph is named and the others go on", () => {
 
   test("HEIC without a decoder, by its content, with the setting that gives JPEG", async () => {
     for (const name of ["x.heic", "X.HEIC", "x.jpg"]) {
-      const found = await finding(brandedFile("mif1", "mif1", "heic"), name);
+      const found = await finding(brandedFile("mif1", "mif1", "heic"), name, {
+        decodeHeic: "none",
+      });
       expect(found?.message).toBe(
         `photo \`${name}\` is a HEIC picture, which cannot be decoded here`,
       );
