@@ -10,7 +10,7 @@ export const { data, render } = template("home", ({ page, shell }) => (
   <Sheet page={page} shell={shell}>
     <div class="opening">
       <p class="summary">{page.summary}</p>
-      <dl class="standing" aria-label="where it stands">
+      <dl class="standing">
         {page.standings.map(({ figure, says, wants }) => (
           <div>
             <dt>

@@ -7,13 +7,15 @@ export const { data, render } = template("photographs", ({ page, shell }) => (
   <Sheet page={page} shell={shell}>
     {page.newest.length === 0 && <p class="empty">No photographs yet.</p>}
     {page.months.length > 0 && (
-      <ul class="index" aria-label="photographs by month">
-        {page.months.map(({ month, count }) => (
-          <li>
-            <a href={month.href}>{month.text}</a> <b>{count}</b>
-          </li>
-        ))}
-      </ul>
+      <nav aria-label="photographs by month">
+        <ul class="index">
+          {page.months.map(({ month, count }) => (
+            <li>
+              <a href={month.href}>{month.text}</a> <b>{count}</b>
+            </li>
+          ))}
+        </ul>
+      </nav>
     )}
     {page.newest.length > 0 && (
       <Section id="newest" title="Newest">

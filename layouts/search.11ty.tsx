@@ -34,6 +34,9 @@ export const { data, render } = template("search", ({ page, shell }) => (
             <option value="hours desc">most hours</option>
           </select>
         </p>
+        <p class="field">
+          <button type="submit">Search</button>
+        </p>
       </form>
       <p class="count" role="status" />
       <ol class="results" />

@@ -1,7 +1,6 @@
 import type { Sum } from "../../src/present/pages/page.ts";
 import type { BookedMonth } from "../../src/present/pages/views/booked-days.ts";
 import { Table } from "./table.tsx";
-import { Words } from "./words.tsx";
 
 /** Hours by session, day and month; the sessions add up to their month. */
 export function BookedDays({
@@ -26,12 +25,20 @@ export function BookedDays({
           <td class="booked">
             {row.days.map(({ day, sessions }) => (
               <span>
-                <Words of={day} />{" "}
+                {day}{" "}
                 {sessions.map(({ text, href }, index) => (
-                  <small data-part={counts} data-private={href === undefined || undefined}>
+                  <>
                     {index > 0 && "+ "}
-                    {href === undefined ? text : <a href={href}>{text}</a>}
-                  </small>
+                    {href === undefined ? (
+                      <small data-part={counts} data-private>
+                        {text}
+                      </small>
+                    ) : (
+                      <a data-part={counts} href={href}>
+                        {text}
+                      </a>
+                    )}{" "}
+                  </>
                 ))}
               </span>
             ))}

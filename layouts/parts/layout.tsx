@@ -55,7 +55,7 @@ export function Layout({ of }: { of: LayoutView }) {
         </p>
       )}
       {of.checks.length > 0 && (
-        <ul class="checks" aria-label={`Checks of ${of.title}`}>
+        <ul class="checks">
           {of.checks.map((check) => (
             <li>
               <p>

@@ -8,6 +8,9 @@ import { Words } from "./words.tsx";
 const policy = (scripts: string) =>
   `default-src 'none'; img-src 'self'; style-src 'self'; font-src 'self'; media-src 'self'; script-src ${scripts}; connect-src 'self'; base-uri 'none'; form-action 'none'`;
 
+// Tabs and lists of results cut off what is longer; the sheet's own title is what has to be seen.
+const longestTab = 66;
+
 /** A whole document: head, index of sheets, the sheet itself, its title block. */
 export function Sheet({
   page,
@@ -34,7 +37,11 @@ export function Sheet({
         <meta charset="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
         <meta name="referrer" content="no-referrer" />
-        <title>{home ? title : `${title} · ${shell.title}`}</title>
+        <title>
+          {home || title.length + shell.title.length > longestTab
+            ? title
+            : `${title} · ${shell.title}`}
+        </title>
         <meta name="description" content={page.description} />
         {page.kind === "not found" && <meta name="robots" content="noindex" />}
         {place !== undefined && page.kind !== "not found" && (

@@ -101,7 +101,7 @@ describe("prose", () => {
 
   test("tables scroll, and a column on the right is a class, not a style", () => {
     const html = render("| a | b |\n|---|--:|\n| 1 | 2 |");
-    expect(html).toContain('<div class="scroll" role="region" aria-label="table" tabindex="0">');
+    expect(html).toContain('<section class="scroll" aria-label="table" tabindex="0">');
     expect(html).toContain('<th scope="col" class="n">b</th>');
     expect(html).toContain('<td class="n">2</td>');
     expect(html).not.toContain("style");
@@ -172,7 +172,7 @@ describe("a fenced block that leads somewhere", () => {
 });
 
 const harmless =
-  "p a h2 h3 h4 h5 h6 strong em s code pre ul ol li blockquote hr br div table thead tbody tr th td".split(
+  "p a h2 h3 h4 h5 h6 strong em s code pre ul ol li blockquote hr br section table thead tbody tr th td".split(
     " ",
   );
 

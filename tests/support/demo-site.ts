@@ -2,6 +2,7 @@ import { existsSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { createServer, type Server } from "node:http";
 import { extname, join, normalize } from "node:path";
+import { gzipSync } from "node:zlib";
 import { demoBuilt } from "./build-demo.ts";
 
 const root = new URL("../..", import.meta.url).pathname;
@@ -52,19 +53,33 @@ const types: Readonly<Record<string, string>> = {
 export async function hostDemo(base = "/"): Promise<{ address: string; close: () => void }> {
   await demoBuilt();
   if (!existsSync(join(demoSite, "index.html"))) throw new Error("the sample site is not built");
+  return hostSite(demoSite, base);
+}
+
+/** The same host for any folder. It packs text with gzip, as static hosts do. */
+export async function hostSite(
+  folder: string,
+  base = "/",
+): Promise<{ address: string; close: () => void }> {
   const server: Server = createServer((request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
     const inside = path.startsWith(base) ? normalize(path.slice(base.length)) : "..";
     const file = inside === "." || inside.endsWith("/") ? join(inside, "index.html") : inside;
     const missing = () => response.writeHead(404, { "content-type": "text/plain" }).end("nothing");
     if (file.startsWith("..")) return void missing();
-    readFile(join(demoSite, file)).then(
-      (bytes) =>
-        response
-          .writeHead(200, { "content-type": types[extname(file)] ?? "application/octet-stream" })
-          .end(bytes),
-      missing,
-    );
+    readFile(join(folder, file)).then((bytes) => {
+      const type = types[extname(file)] ?? "application/octet-stream";
+      const packed =
+        /^text|json|xml/.test(type) &&
+        String(request.headers["accept-encoding"]).includes("gzip") &&
+        bytes.length > 1000;
+      response
+        .writeHead(200, {
+          "content-type": type,
+          ...(packed ? { "content-encoding": "gzip" } : {}),
+        })
+        .end(packed ? gzipSync(bytes) : bytes);
+    }, missing);
   });
   await new Promise<void>((ready) => server.listen(0, "127.0.0.1", ready));
   const bound = server.address();

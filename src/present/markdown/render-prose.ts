@@ -40,8 +40,8 @@ markdown.validateLink = isSafeLink;
 markdown.renderer.rules.image = (tokens, index) =>
   markdown.utils.escapeHtml(tokens[index]?.content ?? "");
 markdown.renderer.rules.table_open = () =>
-  '<div class="scroll" role="region" aria-label="table" tabindex="0"><table>\n';
-markdown.renderer.rules.table_close = () => "</table></div>\n";
+  '<section class="scroll" aria-label="table" tabindex="0"><table>\n';
+markdown.renderer.rules.table_close = () => "</table></section>\n";
 markdown.renderer.rules.code_block = (tokens, index) => preformatted(tokens[index]?.content ?? "");
 markdown.renderer.rules.fence = (tokens, index, _options, env) => {
   const token = tokens[index];

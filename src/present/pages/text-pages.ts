@@ -65,6 +65,7 @@ export function searchPage(record: RecordIndex): SearchPage {
     ...frame(record, url, "search", "Search"),
     kind: "search",
     part: "search",
+    styles: ["search.css"],
     description: `Search the record of ${record.analysis.build.project.title}.`,
     months: monthRulers(record, links).map(({ month, hours, days }) => ({
       month,

@@ -16,8 +16,8 @@ export interface BookedMonth {
 
 /** The sessions of one day, as many minutes of each as are counted here. */
 export interface BookedDay {
-  /** The day of the month, leading to its sheet where there is one. */
-  readonly day: Mention;
+  /** Of the month. */
+  readonly day: string;
   /** Hours, each leading to the session's row on that sheet. */
   readonly sessions: readonly Mention[];
 }
@@ -55,7 +55,7 @@ export function bookedMonths(
     month: monthText(month),
     hours: hoursText(minutes),
     days: [...days].map(([date, sessions]) => ({
-      day: { ...links.day(date), text: String(Number(date.slice(8))) },
+      day: String(Number(date.slice(8))),
       sessions,
     })),
   }));

@@ -18,7 +18,8 @@ export interface StripBar {
 
 /** A calendar day, midnight to midnight on the shop's clock, and who worked when. */
 export interface DayStrip {
-  readonly hours: readonly { readonly x: Percent; readonly label?: string }[];
+  /** Every sixth hour, by its number. */
+  readonly hours: readonly { readonly x: Percent; readonly label: string }[];
   readonly bars: readonly StripBar[];
   readonly lanes: number;
 }
@@ -58,9 +59,9 @@ export function dayStrip(
   }
   if (bars.length === 0) return undefined;
   return {
-    hours: Array.from({ length: 25 }, (_, hour) => ({
+    hours: [0, 6, 12, 18, 24].map((hour) => ({
       x: percent(hour / 0.24),
-      ...(hour % 6 === 0 ? { label: String(hour).padStart(2, "0") } : {}),
+      label: String(hour).padStart(2, "0"),
     })),
     bars,
     lanes: laneEnds.length,

@@ -37,7 +37,7 @@ test("hours alone have no strip", () => {
 });
 
 test("every sixth hour has its number", () => {
-  expect(strip(["08:00", "09:00"])?.hours.flatMap(({ label }) => label ?? [])).toEqual([
+  expect(strip(["08:00", "09:00"])?.hours.map(({ label }) => label)).toEqual([
     "00",
     "06",
     "12",
