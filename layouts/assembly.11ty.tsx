@@ -96,6 +96,11 @@ export const { data, render } = template("assembly", ({ page, shell }) => (
         />
       </Section>
     )}
+    {page.feed && (
+      <p class="legend" data-pagefind-ignore>
+        Its newest days as a feed: <a href="feed.xml">Atom</a> or <a href="feed.json">JSON</a>.
+      </p>
+    )}
     {page.photos.length > 0 && (
       <Section
         id="photographs"

@@ -69,6 +69,22 @@ export function Sheet({
           <link rel="stylesheet" href={`${assets}${name}`} />
         ))}
         <link rel="icon" href={`${assets}mark.svg`} type="image/svg+xml" />
+        {page.feed && (
+          <>
+            <link
+              rel="alternate"
+              type="application/atom+xml"
+              title={page.feed.title}
+              href="feed.xml"
+            />
+            <link
+              rel="alternate"
+              type="application/feed+json"
+              title={page.feed.title}
+              href="feed.json"
+            />
+          </>
+        )}
         <link
           rel="alternate"
           type="application/atom+xml"

@@ -2,7 +2,7 @@ import { basename, join, resolve } from "node:path";
 import type { Analysis } from "../compute/analysis.ts";
 import { photosOf } from "../model/build.ts";
 import type { Diagnostic } from "../model/diagnostic.ts";
-import { feedOf } from "../present/feeds/feed-of.ts";
+import { assemblyFeeds, feedOf } from "../present/feeds/feed-of.ts";
 import { siteAddress } from "../present/pages/addresses.ts";
 import { sitePages } from "../present/pages/site.ts";
 import { sitemapPages } from "../present/pages/sitemap-pages.ts";
@@ -131,7 +131,7 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
       cacheFolder: resolve(".witness-cache", "drawings"),
       ...(signal ? { signal } : {}),
     });
-    await writeFeeds(next, feedOf(site));
+    for (const feed of [feedOf(site), ...assemblyFeeds(site)]) await writeFeeds(next, feed);
     const address = site.shell.address;
     await writeSiteFiles(next, {
       ...(address === undefined ? {} : { address }),

@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import path from "node:path";
 import { type AtomFeed, generateAtomFeed, generateJsonFeed, type JsonFeed } from "feedsmith";
 import type { Feed, FeedEntry, FeedInfo } from "../present/feeds/feed.ts";
-import { writeFileWhole } from "./output.ts";
+import { writeUnflushed } from "./output.ts";
 
 /** Newest entries that a feed keeps. */
 export const mostEntries = 20;
@@ -10,24 +10,26 @@ export const mostEntries = 20;
 /** A feed stays below this many bytes; the oldest of its entries make way. */
 export const mostBytes = 300_000;
 
-/** Names of the feeds at the site's root. */
+/** Names of a feed's two files, beside the page that it belongs to. */
 export const feedFiles = { atom: "feed.xml", json: "feed.json" } as const;
 
 /**
- * Writes `feed.xml` (Atom, RFC 4287) and `feed.json` (JSON Feed 1.1) into a site.
+ * Writes `feed.xml` (Atom, RFC 4287) and `feed.json` (JSON Feed 1.1) into a site, beside the
+ * page that the feed belongs to.
  *
  * Ids are `urn:uuid:` names made from the project's identity and the entry's date. They stay
  * the same when the site gets its address later, or moves; a `tag:` name would need a domain
- * from the first day. Without an address the links in both feeds are relative and resolve
- * against wherever the feed is fetched from; `self` and `feed_url` are left out.
+ * from the first day. An entry has the same id in every feed that holds it. Without an address
+ * the links in both feeds are relative and resolve against wherever the feed is fetched from; `self` and `feed_url` are left out.
  *
  * @returns The names written.
  * @throws MachineProblem when the site cannot be written.
  */
 export async function writeFeeds(folder: string, feed: Feed): Promise<string[]> {
-  await writeFileWhole(path.join(folder, feedFiles.atom), atomText(feed));
-  await writeFileWhole(path.join(folder, feedFiles.json), jsonFeedText(feed));
-  return Object.values(feedFiles);
+  const { url } = feed.info;
+  await writeUnflushed(path.join(folder, url, feedFiles.atom), atomText(feed));
+  await writeUnflushed(path.join(folder, url, feedFiles.json), jsonFeedText(feed));
+  return Object.values(feedFiles).map((name) => `${url}${name}`);
 }
 
 /** The feed as Atom, at most `mostEntries` and below `mostBytes`. */
@@ -46,7 +48,7 @@ export function jsonFeedText({ info, entries }: Feed): string {
 
 function atomValue(info: FeedInfo, entries: readonly FeedEntry[]): AtomFeed.Feed<string> {
   return {
-    id: urn(info.identity),
+    id: info.of === undefined ? urn(info.identity) : urn(info.identity, info.of),
     // Plain strings are dropped by the generator without a word: text is always `{ value }`.
     title: { value: info.title },
     subtitle: { value: info.subtitle },
@@ -60,10 +62,10 @@ function atomValue(info: FeedInfo, entries: readonly FeedEntry[]): AtomFeed.Feed
             {
               rel: "self",
               type: "application/atom+xml",
-              href: absolute(info, feedFiles.atom),
+              href: absolute(info, `${info.url}${feedFiles.atom}`),
             },
           ]),
-      { rel: "alternate", type: "text/html", href: absolute(info, "") },
+      { rel: "alternate", type: "text/html", href: absolute(info, info.url) },
     ],
     entries: entries.map((entry) => ({
       id: urn(info.identity, entry.id),
@@ -81,8 +83,10 @@ function jsonValue(info: FeedInfo, entries: readonly FeedEntry[]): JsonFeed.Feed
   return {
     title: info.title,
     description: info.subtitle,
-    home_page_url: absolute(info, ""),
-    ...(info.address === undefined ? {} : { feed_url: absolute(info, feedFiles.json) }),
+    home_page_url: absolute(info, info.url),
+    ...(info.address === undefined
+      ? {}
+      : { feed_url: absolute(info, `${info.url}${feedFiles.json}`) }),
     language: info.language,
     authors: [{ name: info.author }],
     items: entries.map((entry) => ({
@@ -97,9 +101,11 @@ function jsonValue(info: FeedInfo, entries: readonly FeedEntry[]): JsonFeed.Feed
   };
 }
 
-/** With an address the whole URL, else relative to the site's root, where the feeds stand. */
-function absolute({ address }: FeedInfo, url: string): string {
-  if (address === undefined) return url === "" ? "./" : url;
+/** With an address the whole URL, else relative to the page that the feed stands beside. */
+function absolute({ address, url: beside }: FeedInfo, url: string): string {
+  if (address === undefined) {
+    return url === beside ? "./" : `${"../".repeat(beside.split("/").length - 1)}${url}`;
+  }
   return new URL(url, address).href;
 }
 

@@ -8,6 +8,7 @@ import { atomText, jsonFeedText, mostBytes, writeFeeds } from "../../src/write/f
 import { scratchFolder } from "../support/scratch-folder.ts";
 
 const info: FeedInfo = {
+  url: "",
   title: 'Two-seat aeroplane "Bracken" & floats',
   subtitle: "A build of <two> seats",
   language: "en",
@@ -175,4 +176,38 @@ test("both are written to the site's root", async () => {
   expect(written).toEqual(["feed.xml", "feed.json"]);
   expect(readFileSync(join(folder, "feed.xml"), "utf8")).toBe(atomText(feed([entry(14)])));
   expect(readFileSync(join(folder, "feed.json"), "utf8")).toBe(jsonFeedText(feed([entry(14)])));
+});
+
+describe("the feed of an assembly", () => {
+  const of = { url: "assemblies/rudder/", of: "assembly rudder" };
+
+  test("stands beside its page and names itself by that place", async () => {
+    const folder = scratchFolder();
+    const names = await writeFeeds(folder, feed([entry(14)], of));
+    expect(names).toEqual(["assemblies/rudder/feed.xml", "assemblies/rudder/feed.json"]);
+    const [atomFile = "", jsonFile = ""] = names.map((name) =>
+      readFileSync(join(folder, name), "utf8"),
+    );
+    const json = parseJsonFeed(jsonFile);
+    expect(json.feed_url).toBe("https://journal.example/build/assemblies/rudder/feed.json");
+    expect(json.home_page_url).toBe("https://journal.example/build/assemblies/rudder/");
+    expect(parseAtomFeed(atomFile).links?.map(({ href }) => href)).toEqual([
+      "https://journal.example/build/assemblies/rudder/feed.xml",
+      "https://journal.example/build/assemblies/rudder/",
+    ]);
+  });
+
+  test("has an id of its own, and its entries those that they have everywhere", () => {
+    const own = parseAtomFeed(atomText(feed([entry(14)], of)));
+    const whole = parseAtomFeed(atomText(feed([entry(14)])));
+    expect(own.id).not.toBe(whole.id);
+    expect(own.entries?.[0]?.id).toBe(whole.entries?.[0]?.id);
+  });
+
+  test("without an address its links begin where it stands", () => {
+    const { address: _address, ...unplaced } = info;
+    const atom = parseAtomFeed(atomText({ info: { ...unplaced, ...of }, entries: [entry(14)] }));
+    expect(atom.links?.map(({ href }) => href)).toEqual(["./"]);
+    expect(atom.entries?.[0]?.links?.[0]?.href).toBe("../../2026/03/14/");
+  });
 });

@@ -1,29 +1,67 @@
+import { rootOf } from "../pages/addresses.ts";
 import type { DayPage } from "../pages/day-page.ts";
-import type { Site } from "../pages/site.ts";
+import type { Shell, Site } from "../pages/site.ts";
 import type { Feed, FeedEntry } from "./feed.ts";
 
-/** How many days the feeds hold. */
+/** How many days the feed of the whole record holds. */
 const entriesKept = 20;
 
+/** How many days the feed of one assembly holds: there are many assemblies. */
+const entriesKeptOfAssembly = 10;
+
 /** The newest days of a site as feed entries, newest first. Only what the edition shows. */
-export function feedOf(site: Site): Feed {
-  const { shell, pages } = site;
-  const { address } = shell;
+export function feedOf({ shell, pages }: Site): Feed {
   return {
     info: {
+      ...sharedInfo(shell),
+      url: "",
       title: shell.title,
       subtitle: pages.home[0]?.summary ?? "",
-      language: "en",
-      identity: shell.identity,
-      ...(address === undefined ? {} : { address }),
-      author: shell.author,
-      begun: shell.begun,
     },
-    entries: pages.day
-      .slice(-entriesKept)
-      .reverse()
-      .map((page) => entryOf(page, address ?? "")),
+    entries: newest(pages.day, entriesKept).map((page) => entryOf(page, shell.address ?? "")),
   };
+}
+
+/**
+ * A feed for each assembly that has days which the edition shows: the newest of them, newest
+ * first, the whole entries as in the feed of the record.
+ */
+export function assemblyFeeds({ shell, pages }: Site): Feed[] {
+  const byDate = new Map(pages.day.map((page) => [page.date, page]));
+  return pages.assembly.flatMap((assembly): Feed[] => {
+    const days = newest(assembly.sheets, entriesKeptOfAssembly);
+    if (days.length === 0) return [];
+    const to = shell.address ?? rootOf(assembly.url);
+    return [
+      {
+        info: {
+          ...sharedInfo(shell),
+          url: assembly.url,
+          of: `assembly ${assembly.id}`,
+          title: assembly.feed?.title ?? assembly.title,
+          subtitle: assembly.summary ?? assembly.description,
+        },
+        entries: days.flatMap((date) => {
+          const page = byDate.get(date);
+          return page ? [entryOf(page, to)] : [];
+        }),
+      },
+    ];
+  });
+}
+
+function sharedInfo({ identity, address, author, begun }: Shell) {
+  return {
+    language: "en",
+    identity,
+    ...(address === undefined ? {} : { address }),
+    author,
+    begun,
+  };
+}
+
+function newest<Item>(items: readonly Item[], most: number): Item[] {
+  return items.slice(-most).reverse();
 }
 
 function entryOf(page: DayPage, address: string): FeedEntry {
@@ -50,6 +88,7 @@ function contentOf(page: DayPage): string {
     `<p>${page.hours.build} hours${page.dimension?.from && page.dimension.to ? `, ${page.dimension.from} to ${page.dimension.to}` : ""}.</p>`,
     page.prose?.html ?? "",
     ...figures,
+    ...list("Sessions", page.sessions.map(sessionText)),
     ...list(
       "Findings",
       page.findings.map(({ title, message }) => `${title}: ${message}`),
@@ -68,11 +107,33 @@ function contentOf(page: DayPage): string {
           `${what}${at === undefined ? "" : ` at ${at}`}: ${values.map(({ text }) => text).join(", ")} (${verdict})`,
       ),
     ),
+    ...list(
+      "Inspections",
+      page.inspections.map(
+        ({ step, look, by, open, findings, result }) =>
+          `${step.text}, ${look}, by ${by}, ${open} open to view: ${findings} (${result})`,
+      ),
+    ),
+    ...list(
+      "Curing",
+      page.cures.map(({ step, mixed, ready }) => `${step.text}: mixed ${mixed}, ready ${ready}`),
+    ),
+    ...list(
+      "Squawks",
+      [...page.squawks, ...page.squawkWork].map(
+        ({ id, found, standing }) => `${id}: ${found} (${standing})`,
+      ),
+    ),
     ...list("Next", page.next),
     ...(page.seal
       ? [`<p>Last sheet of the month, which is sealed: <code>${page.seal.short}</code></p>`]
       : []),
   ].join("\n");
+}
+
+function sessionText({ hours, assembly, step, kind, who, note }: DayPage["sessions"][number]) {
+  const on = [assembly.text, ...(step ? [step.text] : [])].join(", ");
+  return `${hours} ${kind}, ${on}, by ${who.join(", ")}${note === undefined ? "" : `: ${note}`}`;
 }
 
 function list(title: string, items: readonly string[]): string[] {

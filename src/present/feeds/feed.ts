@@ -17,14 +17,18 @@ export interface FeedEntry {
   readonly summary: string;
   /**
    * The whole entry as HTML. With an address every link and picture in it is absolute;
-   * without one they start at the site's root, without a leading slash. Pictures at most
+   * without one they are relative to the page that the feed stands beside. Pictures at most
    * 800 px wide.
    */
   readonly html: string;
 }
 
-/** What the feeds say about themselves. */
+/** What a feed says about itself. */
 export interface FeedInfo {
+  /** From the site's root, the page that the feed stands beside: "", or `assemblies/rudder/`. */
+  readonly url: string;
+  /** What tells this feed from the project's others and never changes; absent: it is the first. */
+  readonly of?: string;
   /** Plain text. */
   readonly title: string;
   readonly subtitle: string;

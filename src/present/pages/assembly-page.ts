@@ -1,4 +1,5 @@
 import type { Assembly } from "../../model/assembly.ts";
+import type { CalendarDate } from "../../model/calendar.ts";
 import { dateText, shortDate } from "../format/dates.ts";
 import { hoursText } from "../format/hours.ts";
 import { photosShare } from "../share/page-share.ts";
@@ -26,6 +27,9 @@ export interface StepRow {
 
 /** One assembly. */
 export interface AssemblyPage extends Page<"assembly"> {
+  readonly id: string;
+  /** Days with a sheet on which something was booked here or to a part of it, oldest first. */
+  readonly sheets: readonly CalendarDate[];
   readonly summary?: string;
   /** The sum behind the figure: what was booked here and to each part. */
   readonly own: string;
@@ -66,6 +70,7 @@ export function assemblyPage(record: RecordIndex, assembly: Assembly): AssemblyP
     .flatMap(({ id }) => record.linesByAssembly.get(id) ?? [])
     .map(({ date }) => date)
     .sort();
+  const sheets = [...new Set(worked)].filter((date) => record.showsDay(date));
   const first = worked[0];
   const last = worked.at(-1);
   const total = hoursText(rolled.build);
@@ -76,6 +81,11 @@ export function assemblyPage(record: RecordIndex, assembly: Assembly): AssemblyP
   } as const;
   return {
     kind: "assembly",
+    id: assembly.id,
+    sheets,
+    ...(sheets.length === 0
+      ? {}
+      : { feed: { title: `${assembly.title}, ${build.project.title}` } }),
     url,
     root,
     part: "assemblies",

@@ -80,6 +80,8 @@ export interface Page<Kind extends string> {
   readonly styles?: readonly string[];
   /** Absent: the page is not in the search index. */
   readonly search?: SearchRecord;
+  /** Present when a feed of its own, Atom and JSON, stands beside the page. */
+  readonly feed?: { readonly title: string };
   /** What stands for the page where it is shared; absent: what stands for the record. */
   readonly share?: SharePicture;
   /** What the page is, for programs that read pages; absent without an address. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { analyze } from "../../../src/compute/analyze.ts";
-import { feedOf } from "../../../src/present/feeds/feed-of.ts";
+import { assemblyFeeds, feedOf } from "../../../src/present/feeds/feed-of.ts";
 import { timestamp } from "../../../src/present/feeds/timestamp.ts";
 import { sitePages } from "../../../src/present/pages/site.ts";
 import { eventfulAnalysis, privateWords } from "../../support/eventful-build.ts";
@@ -72,4 +72,61 @@ test.each([
 ])("%s, %d minutes from UTC, is %s", (local, offset, expected) => {
   const { epochMinutes } = moment(local);
   expect(timestamp({ local, epochMinutes: epochMinutes - offset })).toBe(expected);
+});
+
+describe("feeds of assemblies", () => {
+  const days = Array.from({ length: 12 }, (_, index) =>
+    day({
+      date: `2026-03-${String(index + 1).padStart(2, "0")}`,
+      prose: "See [the day](#top).",
+      private: index === 11,
+      sessions: [session({ assembly: index % 2 === 0 ? "stabilizer" : "rudder", minutes: 30 })],
+    }),
+  );
+  const site = sitePages({
+    analysis: analyze(smallBuild({ days }), asOf("2026-03-31")),
+    diagnostics: [],
+    pictures: new Map(),
+    edition: "public",
+  });
+  const feeds = new Map(assemblyFeeds(site).map((each) => [each.info.of, each]));
+
+  test("hold the days of an assembly and of its parts, newest first, ten at most, none private", () => {
+    const dates = (of: string) => feeds.get(of)?.entries.map(({ id }) => id.slice(8));
+    expect(dates("assembly rudder")).toEqual(["10", "08", "06", "04", "02"]);
+    expect(dates("assembly stabilizer")).toEqual(["11", "09", "07", "05", "03", "01"]);
+    expect(dates("assembly empennage")).toEqual([
+      "11",
+      "10",
+      "09",
+      "08",
+      "07",
+      "06",
+      "05",
+      "04",
+      "03",
+      "02",
+    ]);
+  });
+
+  test("their pages name them, and no other page does", () => {
+    const named = site.pages.assembly.filter(({ feed: own }) => own);
+    expect(named.map(({ id }) => `assembly ${id}`).sort()).toEqual([...feeds.keys()].sort());
+    for (const { url, feed: own } of named) {
+      const found = [...feeds.values()].find(({ info }) => info.url === url);
+      expect(found?.info.title).toBe(own?.title);
+    }
+  });
+
+  test("hold the same entries as the feed of the record, with links from where they stand", () => {
+    const whole = new Map(feedOf(site).entries.map((each) => [each.id, each]));
+    for (const { entries, info } of feeds.values()) {
+      const up = "../".repeat(info.url.split("/").length - 1);
+      for (const each of entries) {
+        const same = whole.get(each.id);
+        expect({ ...each, html: "" }).toEqual({ ...same, html: "" });
+        expect(each.html).toBe(same?.html.replaceAll('href="2026', `href="${up}2026`));
+      }
+    }
+  });
 });

@@ -3,11 +3,12 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { analyze } from "../../../src/compute/analyze.ts";
-import { feedOf } from "../../../src/present/feeds/feed-of.ts";
+import { assemblyFeeds, feedOf } from "../../../src/present/feeds/feed-of.ts";
 import { type SitePages, sitePages } from "../../../src/present/pages/site.ts";
 import { renderSite } from "../../../src/write/eleventy/render-site.ts";
 import { writeFeeds } from "../../../src/write/feeds.ts";
 import { checkOutput } from "../../../src/write/output-checks.ts";
+import { writeShareSheets } from "../../../src/write/share/write-share-sheets.ts";
 import { eventfulBuild, privateWords } from "../../support/eventful-build.ts";
 import { filesIn, scratchFolder } from "../../support/scratch-folder.ts";
 import { asOf } from "../../support/small-build.ts";
@@ -25,6 +26,7 @@ const site = sitePages({
   edition: "public",
 });
 const folder = mkdtempSync(join(tmpdir(), "witness-site-"));
+const cacheFolder = mkdtempSync(join(tmpdir(), "witness-cache-"));
 const said: string[] = [];
 
 beforeAll(async () => {
@@ -34,10 +36,13 @@ beforeAll(async () => {
   await renderSite(site, folder);
   out.mockRestore();
   log.mockRestore();
-  await writeFeeds(folder, feedOf(site));
+  for (const feed of [feedOf(site), ...assemblyFeeds(site)]) await writeFeeds(folder, feed);
+  await writeShareSheets(folder, site.shareSheets, { cacheFolder });
 });
 
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
+afterAll(() => {
+  for (const each of [folder, cacheFolder]) rmSync(each, { recursive: true, force: true });
+});
 
 const read = (path: string) => readFileSync(join(folder, path), "utf8");
 
