@@ -36,10 +36,11 @@ export const { data, render } = template("portion", ({ page, shell }) => (
         <Findings of={page.findings} />
       </Section>
     )}
-    <Section id="evidence" title="Evidence" figure={`${page.covered} of ${page.evidence.length}`}>
+    <Section id="evidence" title="Evidence" figure={`${page.covered} of ${page.claimed}`}>
       <p class="legend">
         For each task that the builder has a share of: a dated entry by a builder or an unpaid
-        helper, its place, what it says, and a photograph. Tasks that lack something come first.
+        helper, its place, what it says, and a photograph. Tasks that lack something come first,
+        then those that contradict an entry, the help received, or themselves.
       </p>
       <Evidence of={page.evidence} />
     </Section>
@@ -129,7 +130,7 @@ function Evidence({ of }: { of: PortionPage["evidence"] }) {
     <Table
       caption="Claimed tasks and the entries that show them"
       quiet
-      heads={["No.", "Task", "Lacks", "Entries", "#Photographs"]}
+      heads={["No.", "Task", "Lacks or contradicts", "Entries", "#Photographs"]}
     >
       {of.map((each) => (
         <tr>
@@ -137,8 +138,8 @@ function Evidence({ of }: { of: PortionPage["evidence"] }) {
           <th scope="row">
             <a href={each.href}>{each.title}</a>
           </th>
-          <td class={each.lacks.length > 0 ? "wants" : undefined}>
-            {each.lacks.length === 0 ? "nothing" : each.lacks.join(", ")}
+          <td class={each.lacks.length + each.contradicts.length > 0 ? "wants" : undefined}>
+            {[...each.lacks, ...each.contradicts].join(", ") || "nothing"}
           </td>
           <td>
             {each.entries.map((entry, index) => (

@@ -1,6 +1,7 @@
 import type { Build } from "../../model/build.ts";
 import type { CalendarDate } from "../../model/calendar.ts";
-import type { Portion, Split, SplitEntry, Task } from "../../model/portion.ts";
+import type { Help } from "../../model/help.ts";
+import type { Portion, Split, SplitEntry, Task, Tenths } from "../../model/portion.ts";
 import { kindsApart, type Session, type WorkKind } from "../../model/session.ts";
 import { grouped } from "../grouped.ts";
 import {
@@ -10,6 +11,7 @@ import {
   portionSum,
   portionVerdict,
 } from "../portion.ts";
+import { type TaskConflict, taskConflicts } from "../task-conflicts.ts";
 
 /** A session that is evidence of a task: the session names the task, or its step does. */
 export interface TaskClaim {
@@ -40,6 +42,13 @@ export type EvidenceGap = (typeof evidenceGaps)[number];
 /** Shares whose kind of work no entry by a builder has. */
 export type MissingKind = "assemble" | "fabricate";
 
+/** The share of a task that the register of help gives to paid help. */
+export interface TaskHelp {
+  readonly tenths: Tenths;
+  /** Ids of the rows, by first day. */
+  readonly rows: readonly string[];
+}
+
 /** A task of the sheet with all that is known of it. */
 export interface TaskState {
   readonly task: Task;
@@ -55,6 +64,9 @@ export interface TaskState {
   /** Empty where nothing is claimed. */
   readonly gaps: readonly EvidenceGap[];
   readonly missingKinds: readonly MissingKind[];
+  /** What rows of help have of it. */
+  readonly help: TaskHelp;
+  readonly conflicts: readonly TaskConflict[];
 }
 
 /** The tasks of one section and what they come to. */
@@ -83,13 +95,19 @@ export interface PortionLedger {
 }
 
 /**
- * Works out the sheet of a build: sums in whole tenths, both lines, and what evidence each
- * claimed task has. Hours do not enter: the sheet counts tasks.
+ * Works out the sheet of a build: sums in whole tenths, both lines, what evidence each claimed
+ * task has, and where sheet, entries and help contradict each other. Hours do not enter: the
+ * sheet counts tasks.
  * @returns `undefined` when the journal keeps no sheet.
  */
-export function portionLedger(build: Pick<Build, "portion" | "days">): PortionLedger | undefined {
+export function portionLedger(
+  build: Pick<Build, "portion" | "days" | "help">,
+): PortionLedger | undefined {
   const { portion } = build;
-  return portion && ledgerOf(portion, claimsOf(portion, build.days));
+  return (
+    portion &&
+    ledgerOf(portion, { claims: claimsOf(portion, build.days), help: helpOf(build.help) })
+  );
 }
 
 /**
@@ -111,18 +129,29 @@ export function proposedPortion(
       span: before?.task.span ?? register.span,
     };
   });
-  const claims = new Map([...tasks].map(([id, state]) => [id, state.claims]));
-  return ledgerOf({ ...register, splits: [...register.splits, ...splits] }, claims);
+  const known: Known = {
+    claims: new Map([...tasks].map(([id, state]) => [id, state.claims])),
+    help: new Map([...tasks].map(([id, state]) => [id, state.help])),
+  };
+  return ledgerOf({ ...register, splits: [...register.splits, ...splits] }, known);
 }
 
-function ledgerOf(
-  register: Portion,
-  claims: ReadonlyMap<string, readonly TaskClaim[]>,
-): PortionLedger {
+/** What is known of tasks beside the sheet, by their ids. */
+interface Known {
+  readonly claims: ReadonlyMap<string, readonly TaskClaim[]>;
+  readonly help: ReadonlyMap<string, TaskHelp>;
+}
+
+const noHelp: TaskHelp = { tenths: 0, rows: [] };
+
+function ledgerOf(register: Portion, { claims, help }: Known): PortionLedger {
   const bySection = new Map<string, TaskState[]>();
   const histories = grouped(register.splits, ({ task }) => task);
   for (const task of register.tasks.values()) {
-    const state = taskState(task, histories.get(task.id) ?? [], claims.get(task.id) ?? []);
+    const state = taskState(task, histories.get(task.id) ?? [], {
+      claims: claims.get(task.id) ?? [],
+      help: help.get(task.id) ?? noHelp,
+    });
     const section = bySection.get(task.section);
     if (section) section.push(state);
     else bySection.set(task.section, [state]);
@@ -157,7 +186,7 @@ function sectionState(section: string, tasks: readonly TaskState[]): SectionStat
 function taskState(
   task: Task,
   history: readonly SplitEntry[],
-  claims: readonly TaskClaim[],
+  { claims, help }: Pick<TaskState, "claims" | "help">,
 ): TaskState {
   const current = history.at(-1);
   const split = current?.split;
@@ -171,6 +200,8 @@ function taskState(
     claimed,
     gaps: claimed ? gapsOf(claims) : [],
     missingKinds: split ? missingKinds(split, claims) : [],
+    help,
+    conflicts: taskConflicts({ task, current, claims, help }),
   };
 }
 
@@ -193,6 +224,17 @@ function missingKinds(split: Split, claims: readonly TaskClaim[]): MissingKind[]
     ...(split.assembly > 0 && lacks("assemble") ? (["assemble"] as const) : []),
     ...(split.fabrication > 0 && lacks("fabricate") ? (["fabricate"] as const) : []),
   ];
+}
+
+function helpOf(register: Help | undefined): ReadonlyMap<string, TaskHelp> {
+  const help = new Map<string, TaskHelp>();
+  for (const { id, shares } of register?.entries ?? []) {
+    for (const [task, tenths] of shares) {
+      const before = help.get(task) ?? noHelp;
+      help.set(task, { tenths: before.tenths + tenths, rows: [...before.rows, id] });
+    }
+  }
+  return help;
 }
 
 function claimsOf(

@@ -1,7 +1,9 @@
 import { aliasOrAnchor } from "./alias-or-anchor.ts";
 import { amendmentDoesNotMatch } from "./amendment-does-not-match.ts";
+import { claimWithoutEvidence } from "./claim-without-evidence.ts";
 import { codeFrontMatter } from "./code-front-matter.ts";
 import { commentSwallowsText } from "./comment-swallows-text.ts";
+import { creditForSalvage } from "./credit-for-salvage.ts";
 import { dateDiffersFromFileName } from "./date-differs-from-file-name.ts";
 import { deviationWithoutDisposition } from "./deviation-without-disposition.ts";
 import { duplicateDay } from "./duplicate-day.ts";
@@ -20,6 +22,7 @@ import { holdOnClosedStep } from "./hold-on-closed-step.ts";
 import { identityDiffers } from "./identity-differs.ts";
 import { impossibleOrder } from "./impossible-order.ts";
 import { inspectionMissingBeforeClosing } from "./inspection-missing-before-closing.ts";
+import { kitShareWithoutSource } from "./kit-share-without-source.ts";
 import { lapsedCalibration } from "./lapsed-calibration.ts";
 import { layoutBreaksRule } from "./layout-breaks-rule.ts";
 import { limitsNotKnown } from "./limits-not-known.ts";
@@ -48,6 +51,8 @@ import { notYaml } from "./not-yaml.ts";
 import { openSquawkOnClosedStep } from "./open-squawk-on-closed-step.ts";
 import { outsideTheTable } from "./outside-the-table.ts";
 import { overlappingSessions } from "./overlapping-sessions.ts";
+import { paidShareDiffersFromHelp } from "./paid-share-differs-from-help.ts";
+import { paidWorkWithoutShare } from "./paid-work-without-share.ts";
 import { pathLeavesJournal } from "./path-leaves-journal.ts";
 import { portionOfAnAlteration } from "./portion-of-an-alteration.ts";
 import { readingNotProven } from "./reading-not-proven.ts";
@@ -70,6 +75,8 @@ import { unknownRuleSet } from "./unknown-rule-set.ts";
 import { unmatchedReadings } from "./unmatched-readings.ts";
 import { unreadablePhoto } from "./unreadable-photo.ts";
 import { workBeforeCure } from "./work-before-cure.ts";
+import { workOnInapplicableTask } from "./work-on-inapplicable-task.ts";
+import { workUnlikeTheClaim } from "./work-unlike-the-claim.ts";
 import { wrongDimension } from "./wrong-dimension.ts";
 import { wrongShape } from "./wrong-shape.ts";
 
@@ -150,6 +157,13 @@ export const allExplanations: readonly Explanation[] = [
   openSquawkOnClosedStep,
   deviationWithoutDisposition,
   loadingOutsideEnvelope,
+  claimWithoutEvidence,
+  workUnlikeTheClaim,
+  paidWorkWithoutShare,
+  paidShareDiffersFromHelp,
+  creditForSalvage,
+  kitShareWithoutSource,
+  workOnInapplicableTask,
   unreadablePhoto,
 ];
 

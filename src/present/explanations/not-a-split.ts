@@ -32,5 +32,18 @@ splits:
   - { task: E2, on: 2026-03-14, not-applicable: true, why: bonded on this variant }
 `,
     },
+    {
+      file: "days/2026/2026-03-14.md",
+      text: `---
+date: 2026-03-14
+place: shop
+sessions:
+  - { assembly: stabilizer, step: HS-07, who: [ada], hours: "1:30", kind: assemble, tasks: [E1] }
+photos:
+  - { file: 2026-03-14/rib4.jpg, caption: Rib 4 on the block, step: HS-07 }
+---
+Ribs of the tail, on the bench.
+`,
+    },
   ],
 };

@@ -3,6 +3,7 @@ import type { PortionSum } from "../../compute/portion.ts";
 import { tenthsText } from "../../model/tenths-text.ts";
 import { dateText } from "../format/dates.ts";
 import { builderPercent, shareText, splitText } from "../format/portion.ts";
+import { evidenceOrder, lacksOf } from "../portion/evidence-words.ts";
 import {
   type LineView,
   linesOf,
@@ -55,6 +56,8 @@ export interface EvidenceView {
   readonly href: string;
   /** What is missing; empty: every part is there. */
   readonly lacks: readonly string[];
+  /** Where the division contradicts entries, help or its own marks. */
+  readonly contradicts: readonly string[];
   readonly entries: readonly Mention[];
   /** Entries beyond those named. */
   readonly more: number;
@@ -79,8 +82,10 @@ export interface PortionPage extends Page<"portion"> {
   readonly findings: readonly FindingView[];
   readonly sections: readonly PortionSectionView[];
   readonly sum: PortionSumView;
-  /** Tasks with gaps first. */
+  /** Tasks with gaps first, then those that contradict something. */
   readonly evidence: readonly EvidenceView[];
+  /** How many tasks are claimed, and how many of these lack nothing. */
+  readonly claimed: number;
   readonly covered: number;
   readonly changes: readonly PortionChangeView[];
   readonly cautions: readonly string[];
@@ -98,7 +103,7 @@ export function portionPage(record: RecordIndex): PortionPage | undefined {
   const links = linksFrom(record, root);
   const { list } = portion.register;
   const states = [...portion.tasks.values()];
-  const evidence = states.filter(({ claimed }) => claimed).map((state) => evidenceOf(state, links));
+  const claimed = states.filter((state) => state.claimed);
   const percent = builderPercent(portion.sum);
   const file = portion.register.span.file;
   return {
@@ -130,11 +135,9 @@ export function portionPage(record: RecordIndex): PortionPage | undefined {
       }),
     sections: portion.sections.map(sectionView),
     sum: sumView("All sections", portion.sum),
-    evidence: [
-      ...evidence.filter(({ lacks }) => lacks.length > 0),
-      ...evidence.filter(({ lacks }) => lacks.length === 0),
-    ],
-    covered: evidence.filter(({ lacks }) => lacks.length === 0).length,
+    evidence: evidenceOrder(states).map((state) => evidenceOf(state, links)),
+    claimed: claimed.length,
+    covered: claimed.filter((state) => lacksOf(state).length === 0).length,
     changes: states.flatMap(({ task, history }) =>
       history.slice(1).map((entry, index) => ({
         number: task.id,
@@ -201,7 +204,8 @@ function sumView(what: string, sum: PortionSum): PortionSumView {
   };
 }
 
-function evidenceOf({ task, claims, gaps, missingKinds }: TaskState, links: Links): EvidenceView {
+function evidenceOf(state: TaskState, links: Links): EvidenceView {
+  const { task, claims, conflicts } = state;
   const days = new Map<string, TaskClaim>();
   for (const claim of claims) if (!days.has(claim.date)) days.set(claim.date, claim);
   const dates = [...days.keys()];
@@ -209,12 +213,8 @@ function evidenceOf({ task, claims, gaps, missingKinds }: TaskState, links: Link
     number: task.id,
     title: task.title,
     href: `#${taskAnchor(task.id)}`,
-    lacks: [
-      ...gaps,
-      ...missingKinds.map((kind) =>
-        kind === "assemble" ? "no assembling by a builder" : "no fabricating by a builder",
-      ),
-    ],
+    lacks: lacksOf(state),
+    contradicts: conflicts,
     entries: dates.slice(0, namedEntries).map((date) => links.day(date)),
     more: Math.max(0, dates.length - namedEntries),
     photographs: [...days.values()].reduce((sum, { photos }) => sum + photos, 0),

@@ -34,7 +34,8 @@ function sectionRecord({ section, tasks, sum, notApplicable, undecided }: Sectio
   };
 }
 
-function taskRecord({ task, history, standing, claims, gaps, missingKinds }: TaskState) {
+function taskRecord(state: TaskState) {
+  const { task, history, standing, claims, gaps, missingKinds, help, conflicts } = state;
   return {
     task: task.id,
     title: task.title,
@@ -54,6 +55,8 @@ function taskRecord({ task, history, standing, claims, gaps, missingKinds }: Tas
     })),
     gaps: [...gaps],
     missingKinds: [...missingKinds],
+    help: { tenths: help.tenths, rows: [...help.rows] },
+    contradictions: [...conflicts],
     source: placeRecord(task.span),
   };
 }

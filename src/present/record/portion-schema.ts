@@ -1,4 +1,5 @@
 import { evidenceGaps } from "../../compute/ledgers/portion.ts";
+import { conflictKinds } from "../../compute/task-conflicts.ts";
 import { workKinds } from "../../model/session.ts";
 import {
   date,
@@ -81,6 +82,14 @@ const task = object("A line of the sheet.", {
   missingKinds: list(
     "Kinds of work that are claimed and of which no entry by a builder is.",
     oneOf("A kind.", ["assemble", "fabricate"]),
+  ),
+  help: object("What rows of help have of it.", {
+    tenths: tenths("Their shares together"),
+    rows: list("Numbers of the rows.", text("A number.")),
+  }),
+  contradictions: list(
+    "Where its newest division contradicts entries, help, or its own marks.",
+    oneOf("A contradiction.", conflictKinds),
   ),
   source,
 });

@@ -2,6 +2,7 @@ import type { Analysis } from "../../compute/analysis.ts";
 import { amendmentsTable } from "./amendments.ts";
 import { balanceTable } from "./balance.ts";
 import { deviationsTable } from "./deviations.ts";
+import { evidenceTable } from "./evidence.ts";
 import { helpTable } from "./help.ts";
 import { hoursTable } from "./hours.ts";
 import { inspectionsTable } from "./inspections.ts";
@@ -27,6 +28,7 @@ export const allTables: readonly CellTable[] = [
   balanceTable,
   portionTable,
   portionHistoryTable,
+  evidenceTable,
   helpTable,
 ];
 
@@ -34,7 +36,7 @@ export const allTables: readonly CellTable[] = [
 export function tablesOf({ balance, portion, help }: Analysis): readonly CellTable[] {
   const absent = new Set<CellTable>([
     ...(balance ? [] : [balanceTable]),
-    ...(portion ? [] : [portionTable, portionHistoryTable]),
+    ...(portion ? [] : [portionTable, portionHistoryTable, evidenceTable]),
     ...(help ? [] : [helpTable]),
   ]);
   return allTables.filter((table) => !absent.has(table));

@@ -29,7 +29,8 @@ export function listText({ register: { list } }: PortionLedger): string {
   ].join("; ");
 }
 
-function taskColumns<Row>(taskOf: (row: Row) => Task): Column<Row>[] {
+/** Section, number and words of a task. */
+export function taskColumns<Row>(taskOf: (row: Row) => Task): Column<Row>[] {
   return [
     {
       key: "section",
@@ -55,7 +56,8 @@ function taskColumns<Row>(taskOf: (row: Row) => Task): Column<Row>[] {
   ];
 }
 
-function shareColumns<Row>(splitOf: (row: Row) => SplitEntry | undefined): Column<Row>[] {
+/** The four shares of a task, in tenths. */
+export function shareColumns<Row>(splitOf: (row: Row) => SplitEntry | undefined): Column<Row>[] {
   const column = (share: CreditColumn, heading: string, means: string): Column<Row> => ({
     key: `${share}_tenths`,
     heading,

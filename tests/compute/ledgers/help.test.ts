@@ -69,7 +69,8 @@ test("what cannot be is named at its place", () => {
 
 test("help dated after the day of judgement has not come yet", () => {
   const { diagnostics } = analysisOf(help.replace("2026-03-31", "2027-01-01"));
-  expect(diagnostics.map(({ code, message }) => `${code}: ${message}`)).toEqual([
+  const early = diagnostics.filter(({ code }) => code === "future-date");
+  expect(early.map(({ code, message }) => `${code}: ${message}`)).toEqual([
     "future-date: help `U-1` is dated 2027-01-01, after 2026-12-31",
   ]);
 });

@@ -56,7 +56,8 @@ test("a division of the day after has not come yet", () => {
     `${splitsOf("F1 kit 1").replace("2026-01-03", "2027-01-01")}added: [{ task: F-1, section: Wings, title: More, on: 2027-02-01, why: left out }]\n`,
     tasks,
   );
-  expect(diagnostics.map(({ code, message }) => `${code}: ${message}`)).toEqual([
+  const early = diagnostics.filter(({ code }) => code === "future-date");
+  expect(early.map(({ code, message }) => `${code}: ${message}`)).toEqual([
     "future-date: the division of task `F1` is dated 2027-01-01, after 2026-12-31",
     "future-date: the added task `F-1` is dated 2027-02-01, after 2026-12-31",
   ]);
