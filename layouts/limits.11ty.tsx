@@ -61,5 +61,26 @@ export const { data, render } = template("limits", ({ page, shell }) => (
         ))}
       </Table>
     </Section>
+    <Section id="tables" title="Tables behind the sums" figure={`${page.tables.length}`}>
+      <Table caption="No reading is judged by these" heads={["Table", "Source"]}>
+        {page.tables.map(({ table, source, status }) => (
+          <tr>
+            <th scope="row">
+              <Words of={table} />
+            </th>
+            <td>
+              {source}
+              <small>{status}</small>
+            </td>
+          </tr>
+        ))}
+      </Table>
+    </Section>
+    <Section id="in-words" title="In words" figure={`${page.statements}`}>
+      <p>
+        <Words of={page.inWords} />: what is no limit for a reading, by kind of work, each with its
+        document and place.
+      </p>
+    </Section>
   </Sheet>
 ));

@@ -6,6 +6,7 @@ export const dimensions = [
   "area",
   "volume",
   "mass",
+  "density",
   "force",
   "torque",
   "pressure",
@@ -66,6 +67,13 @@ const rows: Readonly<Record<Dimension, readonly Row[]>> = {
     ["in", inch, nist("inch (in) to metre, 2.54 E-02 exact"), 'inch  inches  in.  "  ″  ”'],
     ["ft", foot, nist("foot (ft) to metre, 3.048 E-01 exact"), "foot  feet  ft.  '  ′  ’"],
     ["yd", foot.mul(3), nist("yard (yd) to metre, 9.144 E-01 exact"), "yard  yards"],
+    ["mi", foot.mul(5280), nist("mile to metre, 1.609344 E+03 exact"), "mile  miles"],
+    [
+      "nmi",
+      "1852",
+      nist("mile, nautical, to metre, 1.852 E+03 exact"),
+      "nautical mile  nautical miles",
+    ],
     ["mil", inch.div(1000), nist("mil (0.001 in) to metre, 2.54 E-05 exact"), "mils  thou"],
     [
       "µin",
@@ -135,6 +143,22 @@ const rows: Readonly<Record<Dimension, readonly Row[]>> = {
       pound.div(16),
       nist("ounce (avoirdupois) to kilogram, 2.834952 E-02"),
       "ounce  ounces  oz.",
+    ],
+  ],
+  // Base unit kilogram per cubic metre. A gallon is that of the US unless marked.
+  density: [
+    ["kg/m³", "1", si, "kg/m3  kg/m^3"],
+    ["kg/L", "1000", si, "kg/l  g/mL  g/ml  g/cm³  g/cm3  g/cc"],
+    [
+      "lb/gal",
+      pound.div(gallon),
+      nist("pound per gallon (US) to kilogram per litre, 1.198264 E-01"),
+      "lbs/gal  lb/US gal  lb per gal  lb per gallon  pounds per gallon",
+    ],
+    [
+      "lb/imp gal",
+      pound.div("0.00454609"),
+      nist("pound per gallon (imperial) to kilogram per litre, 9.977637 E-02"),
     ],
   ],
   // Base unit newton. A plain `lb` is a mass: a pull is typed `lbf`.

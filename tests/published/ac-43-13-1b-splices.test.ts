@@ -100,17 +100,24 @@ describe("worked splice, par. 4-58g", () => {
   });
 });
 
-// The AN-3 column of the same tables. Table 4-9 in .128 sheet is left out: the copy prints 3.2,
-// the table's own note gives 4.2.
-test.each([
-  ["4-9", ".040", 3.3],
-  ["4-9", ".102", 3.4],
-  ["4-10", ".051", 3.3],
-  ["4-10", ".128", 3.3],
-  ["4-11", ".081", 3.2],
-  ["4-11", ".128", 3.2],
-])("table %s, %s sheet: %d AN-3 bolts per inch", (table, thickness, perInch) => {
+// The AN-3 column of the same tables, 0 for a dash. Table 4-9 in .128 sheet is left out: the copy
+// prints 3.2, the table's own note gives 4.2.
+const bolts: Record<string, readonly number[]> = {
+  //      .016 .020 .025 .032 .036 .040 .051 .064 .081 .091 .102 .128
+  "4-9": [0, 0, 0, 0, 0, 3.3, 3.3, 3.3, 3.3, 3.3, 3.4],
+  "4-10": [0, 0, 0, 0, 0, 0, 3.3, 3.3, 3.3, 3.3, 3.3, 3.3],
+  "4-11": [0, 0, 0, 0, 0, 0, 0, 0, 3.2, 3.2, 3.2, 3.2],
+};
+const boltCells = Object.entries(bolts).flatMap(([table, numbers]) =>
+  numbers.map((perInch, row) => [table, String(tables[table]?.[row]?.[0]), perInch] as const),
+);
+
+test.each(boltCells)("table %s, %s sheet: %d AN-3 bolts per inch", (table, thickness, perInch) => {
   const inputs = [`thickness=${thickness} in`, "fastener=AN-3", "width=1 in", "joint=full"];
+  if (perInch === 0) {
+    expect(refusal("splice", `table=${table}`, ...inputs)).toContain("no number of AN-3 bolts");
+    return;
+  }
   const answer = reckoned("splice", `table=${table}`, ...inputs);
   expect(answer.perInch).toBe(perInch);
   expect(answer).toMatchObject({ result: 4, unit: "bolts" });

@@ -3,7 +3,7 @@
 // of the U-channel was not: what is compared with it here is arithmetic on the formula.
 
 import { describe, expect, test } from "vitest";
-import { reckoned } from "../support/reckoned.ts";
+import { reckoned, refusal } from "../support/reckoned.ts";
 
 const channel = ["radius=0.16 in", "thickness=0.040 in", "angle=90 deg"];
 
@@ -35,6 +35,12 @@ describe("K, table 4-7", () => {
     expect(Number(factor)).toBeGreaterThanOrEqual(Number(printed));
     expect(Number(factor)).toBeLessThan(Number(printed) + unit);
   });
+});
+
+test("K, table 4-7: infinite at 180 degrees", () => {
+  expect(refusal("setback", "radius=1 in", "thickness=1 in", "angle=180 deg")).toContain(
+    "mold lines no longer meet",
+  );
 });
 
 describe("U-channel", () => {

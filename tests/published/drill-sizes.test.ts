@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { drillNamed, letterDrills, numberDrills } from "../../src/model/published/drill-sizes.ts";
+import { reckoned } from "../support/reckoned.ts";
 import { quantity } from "../support/typed-quantity.ts";
 
 // Source: a tool maker's table of tap drill sizes (Tap_Drill_Sizes.pdf), as printed.
@@ -40,6 +41,16 @@ test.each([...tapDrillTable, ...serviceManual])("drill %s is %s in", (name, inch
   const drill = drillNamed(name);
   expect(drill?.inches.equals(inches)).toBe(true);
   expect(drill?.status).toBe("read");
+});
+
+// The same tool maker's table, fractional drills, rounded there to four places.
+test.each([
+  ["3/64 in", ".0469"],
+  ["25/64 in", ".3906"],
+])("drill %s is printed as %s", (size, printed) => {
+  const answer = reckoned("drill", `size=${size}`, "series=fraction");
+  expect(answer.drills).toMatchObject([{ name: size, difference: 0 }]);
+  expect(Number(answer.result).toFixed(4)).toBe(`0${printed}`);
 });
 
 describe("the series", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { guardFor, inspectionRisk } from "../../src/compute/inspection-risk.ts";
 import { normalTail } from "../../src/compute/normal-distribution.ts";
+import { reckoned } from "../support/reckoned.ts";
 
 // Source: JCGM 106:2012, 9.5.4 (ball bearings), as reproduced in the notebook "Risk - Ball
 // Bearing" of the open program suncal (Sandia National Laboratories). In micrometres.
@@ -32,6 +33,16 @@ test("a two-sigma process measured four times better: 0.008 passed, 0.015 reject
   );
   expect(risk.wronglyAccepted).toBeCloseTo(0.008, 3);
   expect(risk.wronglyRejected).toBeCloseTo(0.015, 3);
+});
+
+// The same file, specific process risk: Cpk with limits 9 and 11, spread 0.4.
+test.each([
+  ["10", 0.833333],
+  ["10.5", 0.416667],
+])("a mean of %s has a Cpk of %d", (mean, cpk) => {
+  const limits = ["at-least=9 mm", "at-most=11 mm"];
+  const process = [`mean=${mean} mm`, "spread=0.4 mm", "measuring=0.001 mm"];
+  expect(reckoned("inspection-risk", ...process, ...limits).cpk).toBeCloseTo(cpk, 6);
 });
 
 // Source: draft RP-19, table of unconditional false acceptance at 4:1, no guard band, as quoted

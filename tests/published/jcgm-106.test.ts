@@ -1,7 +1,11 @@
 import Fraction from "fraction.js";
 import { describe, expect, test } from "vitest";
 import { normalTail } from "../../src/compute/normal-distribution.ts";
-import { assure, type StandardUncertainty } from "../../src/compute/uncertainty.ts";
+import {
+  assure,
+  type StandardUncertainty,
+  standardUncertainty,
+} from "../../src/compute/uncertainty.ts";
 import type { Limits } from "../../src/model/tolerance.ts";
 import { quantity } from "../support/typed-quantity.ts";
 
@@ -70,4 +74,49 @@ test.each([
 ])("z = %d goes with a one-sided conformance probability of %d", (z, expected) => {
   const places = expected > 0.99 ? 3 : 2;
   expect(1 - normalTail(z)).toBeCloseTo(expected, places);
+});
+
+// Source: JCGM 100:2008 (the GUM), as reproduced in the notebook "End Gauge GUM.H1" of suncal:
+// 75 nm at k = 3 are 25 nm (4.3.3), 20 nm at k = 3 are 6.7 nm. A display's step: rectangular,
+// half-width over the root of 3, as a maker of multimeters has it on a slide; the caliper of
+// 0.001 in is computed from that rule.
+describe("standard uncertainty of an instrument", () => {
+  const u = (typed: { uncertainty: string; resolution?: string; coverage: number }) => {
+    const known = standardUncertainty(
+      {
+        uncertainty: quantity(typed.uncertainty),
+        coverage: typed.coverage,
+        ...(typed.resolution === undefined ? {} : { resolution: quantity(typed.resolution) }),
+      },
+      quantity("1 in"),
+    );
+    return Math.sqrt(known?.variance.valueOf() ?? Number.NaN);
+  };
+
+  test("75 nm and 20 nm at k = 3", () => {
+    expect(u({ uncertainty: "0.075 µm", coverage: 3 })).toBeCloseTo(25e-9, 15);
+    expect(u({ uncertainty: "0.020 µm", coverage: 3 })).toBeCloseTo(6.7e-9, 10);
+  });
+
+  test("a display that steps by 0.001 in is known to 0.000289 in, two of them apart to 0.000408", () => {
+    const inches = u({ uncertainty: "0 in", resolution: "0.001 in", coverage: 2 }) / 0.0254;
+    expect(inches).toBeCloseTo(0.000289, 6);
+    expect(inches * Math.SQRT2).toBeCloseTo(0.000408, 6);
+  });
+});
+
+// Source: ILAC-G8:09/2019, clause 4.1, page 8: the guard band is the distance between tolerance
+// limit and acceptance limit, w = |T - A|.
+test("acceptance begins where the guard band ends", () => {
+  const at = (y: string, decision: "guarded by U" | "guarded for 95 %") =>
+    assure(mm(y), { lower: mm(9), upper: mm(11) }, known("0.1"), decision).kind;
+  expect([at("9.2", "guarded by U"), at("9.199", "guarded by U")]).toEqual([
+    "proven",
+    "not proven",
+  ]);
+  // 1.645 u; the table's 0.83 U is that rounded up (0.8225 U).
+  expect([at("9.1645", "guarded for 95 %"), at("9.1644", "guarded for 95 %")]).toEqual([
+    "proven",
+    "not proven",
+  ]);
 });

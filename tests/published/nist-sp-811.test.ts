@@ -14,6 +14,8 @@ const printed = [
   ["in", "m", "0.0254"],
   ["ft", "m", "0.3048"],
   ["yd", "m", "0.9144"],
+  ["mi", "m", "1609.344"],
+  ["nmi", "m", "1852"],
   ["mil", "mm", "0.0254"],
   ["lb", "kg", "0.4535924"],
   ["oz", "kg", "0.02834952"],
@@ -28,6 +30,7 @@ const printed = [
   ["fl oz", "mL", "29.57353"],
   ["imp fl oz", "mL", "28.41306"],
   ["in²", "m²", "0.00064516"],
+  ["lb/gal", "kg/L", "0.1198264"],
   ["Δ°F", "Δ°C", "0.5555556"],
 ] as const;
 
@@ -48,8 +51,21 @@ describe("exact factors", () => {
     ["gal", "L", "3.785411784"],
     ["fl oz", "mL", "29.5735295625"],
     ["oz", "kg", "0.028349523125"],
+    ["lb", "kg", "0.45359237"],
+    ["ozf", "N", "0.27801385095378125"],
+    ["imp fl oz", "mL", "28.4130625"],
   ])("1 %s in %s is %s", (from, to, exact) => {
     expect(convert(quantity(`1 ${from}`), unitOf(to)).amount.equals(exact)).toBe(true);
+  });
+
+  test.each([
+    ["ozf·in", "N·m", 15, "0.00706155181422604"],
+    ["psi", "Pa", 15, "6894.75729316836"],
+    ["lb/gal", "kg/L", 15, "0.119826427316897"],
+  ])("1 %s in %s, to %i digits, is %s", (from, to, digits, exact) => {
+    expect(formatSignificant(convert(quantity(`1 ${from}`), unitOf(to)).amount, digits)).toBe(
+      exact,
+    );
   });
 
   test("12 lbf·in are 1 lbf·ft", () => {
@@ -70,6 +86,7 @@ describe("worked conversions, from the exact factors", () => {
     ["77 °F", "°C", "25 °C"],
     ["-40 °F", "°C", "-40 °C"],
     ["0 °C", "K", "273.15 K"],
+    ["25 °C", "°F", "77 °F"],
     ["18 Δ°F", "Δ°C", "10 Δ°C"],
   ])("%s in %s is %s", (typed, unit, result) => {
     expect(convert(quantity(typed), unitOf(unit)).typed).toBe(result);
@@ -78,6 +95,7 @@ describe("worked conversions, from the exact factors", () => {
   test.each([
     ["50 lbf·in", "N·m", 6, "5.64924"],
     ["25 lbf·ft", "N·m", 7, "33.89545"],
+    ["5.9 lb/US gal", "kg/L", 6, "0.706976"],
   ])("%s in %s to %i digits is %s", (typed, unit, digits, result) => {
     expect(formatSignificant(convert(quantity(typed), unitOf(unit)).amount, digits)).toBe(result);
   });

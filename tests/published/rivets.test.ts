@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { judge } from "../../src/compute/judge.ts";
+import { reckoned } from "../support/reckoned.ts";
 import { askSet, ruleSetNamed, setLimits } from "../support/set-limits.ts";
 import { quantity } from "../support/typed-quantity.ts";
 
@@ -48,6 +49,38 @@ describe("NAVEDTRA 14018", () => {
       "within",
       "above",
     ]);
+  });
+});
+
+// Source: NAVEDTRA 14018, chapter 13, rivet selection, rule 5: nothing under 3/32 in structural
+// parts, control parts and wing covering; rivet spacing: seldom below 4 D, seldom above 8 D, and
+// measured to the centre.
+describe("NAVEDTRA 14018, more of it", () => {
+  test.each([
+    ["1/16 in", "below"],
+    ["3/32 in", "within"],
+  ])("a rivet of %s in structure is %s", (D, verdict) => {
+    expect(kinds([D], "rivet-smallest-navy", {})).toEqual([verdict]);
+  });
+
+  test("what is rare and where to measure is told with the set", () => {
+    const { advice } = ruleSetNamed("pitch-3d-navy");
+    expect(advice).toContain("measure from centre to centre");
+    expect(advice.join()).toContain("below 4 D or above 8 D rare");
+  });
+});
+
+// Source: NAVEDTRA 14018, figure 13-43, and FAA-H-8083-31: length = grip + 1.5 D. Army TM
+// 10-5410-229-13&P, par. 5-6(2): the nearest standard length above the sum.
+describe("rivet length", () => {
+  test.each([
+    // grip,      D,        sum,     next sixteenth
+    ["0.064 in", "1/8 in", 0.2515, 0.3125],
+    ["0.072 in", "3/32 in", 0.212625, 0.25],
+    ["1/16 in", "1/8 in", 0.25, 0.25],
+  ])("grip %s, D %s: %d, standard %d", (grip, diameter, sum, standard) => {
+    const answer = reckoned("rivet-length", `grip=${grip}`, `diameter=${diameter}`);
+    expect(answer).toMatchObject({ result: sum, standard });
   });
 });
 

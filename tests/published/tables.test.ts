@@ -28,3 +28,14 @@ test("a row of the manual's own is hit exactly: 70 lb at 85 °F", () => {
   ];
   expect(interpolate(cable, quantity("85 °F"))?.typed).toBe("70 lbf");
 });
+
+// Source: the same manual, par. 7-3c with figure 7-6: riser 2, 3/16 in cable, dial 48 is 70 lb.
+// Status: read. The rows around it are invented.
+test("a tensiometer's dial of 48 with riser 2 on 3/16 cable: 70 lb", () => {
+  const riser = [
+    { at: quantity("40 count"), value: quantity("50 lbf") },
+    { at: quantity("48 count"), value: quantity("70 lbf") },
+    { at: quantity("55 count"), value: quantity("90 lbf") },
+  ];
+  expect(interpolate(riser, quantity("48 count"))?.typed).toBe("70 lbf");
+});

@@ -3,6 +3,7 @@
 // row, so answers are compared to the places that are printed.
 
 import { describe, expect, test } from "vitest";
+import { publishedTables } from "../../src/model/published/tables.ts";
 import { reckoned } from "../support/reckoned.ts";
 
 describe("loadings and changes of equipment", () => {
@@ -151,4 +152,36 @@ describe("single formulas", () => {
     expect(answer.result).toBe(18.4);
     expect(answer.exact).toBeCloseTo(18.3333, 4);
   });
+});
+
+// Source: FAA AC 43.13-1B, par. 10-2p: pounds are half the METO horsepower, 1/12 gal each; figure
+// 10-10 prints 83 lb and 13.75 gal for 165 hp.
+test("minimum fuel of 165 hp: 82.5 lb, printed as 83, and 13.75 gal", () => {
+  expect(reckoned("minimum-fuel", "horsepower=165")).toMatchObject({
+    result: 82.5,
+    unit: "lb",
+    wholePounds: 83,
+    volume: 13.75,
+  });
+});
+
+// Source: FAA-H-8083-30, chapter 4, standard weights; AC 43.13-1B, par. 10-15g, for the oil.
+test("standard weights: avgas 6, turbine fuel 6.7, oil 7.5, water 8.35 lb/gal, a person 170 lb", () => {
+  const table = publishedTables.find(({ name }) => name === "standard-weights");
+  expect(table?.rows).toEqual([
+    ["avgas", "6 lb/gal"],
+    ["turbine fuel", "6.7 lb/gal"],
+    ["lubricating oil", "7.5 lb/gal"],
+    ["water", "8.35 lb/gal"],
+    ["person", "170 lb"],
+  ]);
+});
+
+// 14 CFR 25.29 counts hydraulic fluid into the empty weight and potable water out of it; the
+// weighing is that of a knowledge-test item, the answer computed. An answer page prints 151.14,
+// with both left in.
+test("potable water out, hydraulic fluid in: 151.365", () => {
+  const weighed = ["start=5862 lb @ 151.1356192 in"];
+  const answer = reckoned("balance", ...weighed, "item=potable water -20 lb @ 84 in");
+  expect(answer.cg).toBeCloseTo(151.365, 3);
 });

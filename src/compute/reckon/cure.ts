@@ -1,4 +1,10 @@
 import Fraction from "fraction.js";
+import { citationText } from "../../model/citation.ts";
+import {
+  adhesiveSchedule,
+  adhesiveScheduleCitation,
+} from "../../model/published/army-tm-1-1520-240-bd.ts";
+import { applicationHours } from "../../model/published/navedtra-14315.ts";
 import { inBaseUnits } from "../../model/quantity.ts";
 import { unitOf } from "../../model/unit.ts";
 import { governs } from "./governs.ts";
@@ -8,23 +14,6 @@ const fahrenheit = unitOf("°F");
 const mostHalvings = 6;
 const materials = ["epoxy", "sealant", "adhesive-5"] as const;
 const classes = ["A-1/2", "A-1", "A-2", "B-1/2", "B-1", "B-2", "B-4"] as const;
-const applicationHours: Readonly<Record<(typeof classes)[number], string>> = {
-  "A-1/2": "0.5",
-  "A-1": "1",
-  "A-2": "2",
-  "B-1/2": "0.5",
-  "B-1": "1",
-  "B-2": "2",
-  "B-4": "4",
-};
-
-// Army TM 1-1520-240-BD, adhesive system 5.
-const schedule = [
-  { fahrenheit: 70, hours: 24 },
-  { fahrenheit: 104, hours: 11 },
-  { fahrenheit: 170, hours: 2 },
-] as const;
-
 const degreesF = (kelvins: Fraction): Fraction =>
   kelvins.sub(fahrenheit.offset).div(fahrenheit.factor);
 
@@ -135,7 +124,7 @@ export const cureSum = sum({
         governs,
       ];
       return answered({
-        result: { value: new Fraction(applicationHours[grade]), unit: "h" },
+        result: { value: new Fraction(applicationHours[grade.slice(2)] ?? "0"), unit: "h" },
         parts: [],
         formula:
           "the dash number is the application time in hours at 77 °F and 50 % relative humidity",
@@ -145,7 +134,7 @@ export const cureSum = sum({
       });
     }
     const wantedF = temperature && degreesF(inBaseUnits(temperature));
-    const point = schedule.find((each) => wantedF?.equals(each.fahrenheit));
+    const point = adhesiveSchedule.find((each) => wantedF?.equals(each.fahrenheit));
     if (!point)
       return refused({
         input: "temperature",
@@ -156,7 +145,7 @@ export const cureSum = sum({
       result: { value: new Fraction(point.hours), unit: "h" },
       parts: [],
       formula: "looked up",
-      source: "Army TM 1-1520-240-BD, adhesive system 5",
+      source: citationText(adhesiveScheduleCitation),
       cautions: [
         "this schedule is for one two-part adhesive; another one has its own on the data sheet",
         governs,

@@ -10,6 +10,7 @@ import { drillSum } from "./drill.ts";
 import { flatPatternSum } from "./flat-pattern.ts";
 import { inspectionRiskSum } from "./inspection-risk.ts";
 import { meanChordSum } from "./mean-chord.ts";
+import { minimumFuelSum } from "./minimum-fuel.ts";
 import { rivetLengthSum } from "./rivet-length.ts";
 import { rivetRowSum } from "./rivet-row.ts";
 import { setbackSum } from "./setback.ts";
@@ -46,4 +47,5 @@ export const sums: readonly Sum[] = [
   ballastSum,
   meanChordSum,
   drainSum,
+  minimumFuelSum,
 ];

@@ -1,6 +1,6 @@
 import type { Quantity } from "../../model/quantity.ts";
 import { inBaseUnits } from "../../model/quantity.ts";
-import { guardFor, inspectionRisk, type Process } from "../inspection-risk.ts";
+import { guardFor, type InspectionPlan, inspectionRisk, type Process } from "../inspection-risk.ts";
 import { governs } from "./governs.ts";
 import { answered, figurePart, type InputProblem, refused, sum } from "./sum.ts";
 
@@ -119,11 +119,15 @@ export const inspectionRiskSum = sum({
     const perUnit = Number(measuring.unit.factor.valueOf());
     const accepted = (limit: Quantity, sign: number) => (size(limit) + sign * band) / perUnit;
     const { symbol } = measuring.unit;
+    const capability = capabilityOf(process, plan);
     return answered({
       parts: [
         figurePart("nonConforming", "parts made outside the limits", risk.nonConforming, ""),
         figurePart("wronglyAccepted", "made outside and accepted", risk.wronglyAccepted, ""),
         figurePart("wronglyRejected", "made within and rejected", risk.wronglyRejected, ""),
+        ...(capability === undefined
+          ? []
+          : [figurePart("cpk", "Cpk: room to the nearer limit / 3 spreads", capability, "")]),
         figurePart("guard", "guard band", band / perUnit, symbol),
         ...(lower
           ? [figurePart("acceptFrom", "accept readings from", accepted(lower, 1), symbol)]
@@ -146,6 +150,16 @@ export const inspectionRiskSum = sum({
 
 function size(quantity: Quantity): number {
   return Number(inBaseUnits(quantity).valueOf());
+}
+
+// Below zero where the mean itself is outside. Of a normal distribution only.
+function capabilityOf(
+  made: Process,
+  { lower = Number.NEGATIVE_INFINITY, upper = Number.POSITIVE_INFINITY }: Partial<InspectionPlan>,
+): number | undefined {
+  if (made.kind !== "normal") return undefined;
+  const { mean, sd } = made;
+  return Math.min(upper - mean, mean - lower) / (3 * sd);
 }
 
 function processOf(

@@ -1,7 +1,7 @@
 // US Navy training manual NAVEDTRA 14018, chapter 13, rivets. Read in a page-by-page copy.
 
 import type { Citation } from "../citation.ts";
-import { multipleBound, type RuleSet, ruleSet } from "../rule-set.ts";
+import { fixedBound, multipleBound, type RuleSet, ruleSet } from "../rule-set.ts";
 
 const rivets = (place: string): Citation => ({
   document: "NAVEDTRA 14018",
@@ -22,6 +22,14 @@ export const navyRivetRuleSets: readonly RuleSet[] = [
       "the same place calls a spacing below 4 D or above 8 D rare",
     ],
     row: () => ({ lower: multipleBound("3", "D") }),
+  }),
+  ruleSet({
+    name: "rivet-smallest-navy",
+    title: "Smallest rivet in structural parts, control parts and wing covering: 3/32 in",
+    authority: "published",
+    citation: rivets("rivet selection, rule 5"),
+    parameters: [],
+    row: () => ({ lower: fixedBound("3/32", "in") }),
   }),
   ruleSet({
     name: "rivet-diameter-navy",

@@ -7,6 +7,32 @@ const order = (place: string) => ({ document: "USAF TO 1-1-700", place, status: 
 /** Sets of TO 1-1-700. */
 export const airForceSealantRuleSets: readonly RuleSet[] = [
   ruleSet({
+    name: "sealant-cold-metal-to-1-1-700",
+    title: "Metal temperature for applying sealant, at least 16 °C",
+    authority: "published",
+    citation: order("par. 12.5.1.2"),
+    parameters: [],
+    advice: [
+      "the order says that sealant wets poorly and cures slowly at 60 °F and below; 16 °C, which it prints beside that, is 60.8 °F",
+      "the copy that was read misprints the place as 600 °F (160 °C)",
+      "`sealant-metal-temperature` draws the line at 70 °F",
+      "the sealant maker's data sheet wins over this",
+    ],
+    row: () => ({ lower: fixedBound("16", "°C") }),
+  }),
+  ruleSet({
+    name: "sealant-warming-to-1-1-700",
+    title: "Warming fresh sealant after 30 min of flash-off: 130 ± 10 °F",
+    authority: "published",
+    citation: order("par. 12.5.1.2"),
+    parameters: [],
+    advice: [
+      "`cement-warming-army-tm` allows no more than 110 °F",
+      "the sealant maker's data sheet wins over this",
+    ],
+    row: () => ({ lower: fixedBound("120", "°F"), upper: fixedBound("140", "°F") }),
+  }),
+  ruleSet({
     name: "sealant-hot-metal",
     title: "Metal temperature for applying sealant, at most 90 °F",
     authority: "published",

@@ -1,8 +1,10 @@
 import { authorityText } from "../../compute/limits-text.ts";
 import { citationText, type SourceStatus } from "../../model/citation.ts";
 import { ruleSets } from "../../model/published/rule-sets.ts";
+import { statementGroups } from "../../model/published/statements.ts";
+import { type PublishedTable, publishedTables } from "../../model/published/tables.ts";
 import { inUnit, type RuleSet, type RuleSetArgument } from "../../model/rule-set.ts";
-import { places, rootOf } from "./addresses.ts";
+import { anchorOf, places, rootOf } from "./addresses.ts";
 import { type Links, linksFrom, placeLink } from "./links.ts";
 import type { Link, Page } from "./page.ts";
 import type { RecordIndex } from "./record-index.ts";
@@ -33,6 +35,42 @@ export interface ShippedSet {
 export interface LimitsPage extends Page<"limits"> {
   readonly rules: readonly ProjectRule[];
   readonly sets: readonly ShippedSet[];
+  readonly tables: readonly ShippedTable[];
+  /** The page of what publications say in words. */
+  readonly inWords: Link;
+  /** How many statements stand there. */
+  readonly statements: number;
+}
+
+/** A table that sums are made with. */
+export interface ShippedTable {
+  readonly table: Link;
+  readonly source: string;
+  /** How far the values were checked when they were copied. */
+  readonly status: string;
+}
+
+/** One table with every value in it. */
+export interface LimitTablePage extends Page<"limit table">, Omit<ShippedTable, "table"> {
+  /** A heading that starts with `#` stands over numbers. */
+  readonly heads: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+  readonly notes: readonly string[];
+}
+
+/** What publications say without a limit in it. */
+export interface InWordsPage extends Page<"in words"> {
+  readonly groups: readonly {
+    readonly subject: string;
+    readonly anchor: string;
+    readonly note?: string;
+    readonly statements: readonly {
+      readonly says: string;
+      readonly source: string;
+      /** Present where the source itself was not read. */
+      readonly status?: string;
+    }[];
+  }[];
 }
 
 /** One rule set with every value in it. */
@@ -80,6 +118,13 @@ export function limitsPage(record: RecordIndex): LimitsPage {
       advice: rule.advice,
     })),
     sets: [...ruleSets.values()].map((set) => shippedSet(record, links, set)),
+    tables: publishedTables.map((table) => ({
+      table: { text: table.title, href: links.to(tableUrl(table)) },
+      source: table.source,
+      status: tableStatus(table),
+    })),
+    inWords: { text: "What publications say in words", href: links.to(inWordsUrl) },
+    statements: statementCount,
     block: {
       title: "Where the limits come from",
       number: "limits",
@@ -130,6 +175,84 @@ export function limitSetPage(record: RecordIndex, set: RuleSet): LimitSetPage {
     },
     search: { filters: [["sheet", "limits"]], meta: { title }, sort: {} },
   };
+}
+
+/** The page of one table that sums are made with. */
+export function limitTablePage(table: PublishedTable): LimitTablePage {
+  const url = tableUrl(table);
+  const root = rootOf(url);
+  const { title, source, heads, rows, notes } = table;
+  const status = tableStatus(table);
+  return {
+    kind: "limit table",
+    url,
+    root,
+    part: "limits",
+    title,
+    description: `${title}: ${source}. Every value, ${status}.`,
+    over: [placeLink(root, "limits", "limits"), { text: "a table behind the sums" }],
+    dimension: { figure: String(rows.length), says: "rows" },
+    source,
+    status,
+    heads,
+    rows,
+    notes,
+    block: {
+      title,
+      number: "limits",
+      cells: [
+        { label: "source", value: source },
+        { label: "copied", value: status },
+      ],
+    },
+    search: { filters: [["sheet", "limits"]], meta: { title }, sort: {} },
+  };
+}
+
+/** The page of what publications say in words. */
+export function inWordsPage(): InWordsPage {
+  const root = rootOf(inWordsUrl);
+  const title = "What publications say in words";
+  return {
+    kind: "in words",
+    url: inWordsUrl,
+    root,
+    part: "limits",
+    title,
+    description:
+      "What circulars, manuals and makers say that is no limit for a reading, by kind of work, each with its document and place.",
+    over: [placeLink(root, "limits", "limits"), { text: "no limits" }],
+    dimension: { figure: String(statementCount), says: "statements" },
+    groups: statementGroups.map(({ subject, note, statements }) => ({
+      subject,
+      anchor: anchorOf("words", subject),
+      ...(note === undefined ? {} : { note }),
+      statements: statements.map(({ says, citation }) => ({
+        says,
+        source: citationText(citation),
+        ...(citation.status === "read" ? {} : { status: statuses[citation.status ?? "read"] }),
+      })),
+    })),
+    block: {
+      title,
+      number: "limits",
+      cells: [{ label: "statements", value: String(statementCount) }],
+    },
+    search: { filters: [["sheet", "limits"]], meta: { title }, sort: {} },
+  };
+}
+
+const inWordsUrl = `${places.limits}in-words/`;
+
+const statementCount = statementGroups.reduce((sum, { statements }) => sum + statements.length, 0);
+
+// No set is called `table-…` or `in-words`; a test holds the names apart.
+function tableUrl({ name }: PublishedTable): string {
+  return `${places.limits}table-${name}/`;
+}
+
+function tableStatus({ status }: PublishedTable): string {
+  return status === undefined ? "row by row as marked" : statuses[status];
 }
 
 /** Where the page of a shipped set stands. Names of sets are fit for addresses as they are. */

@@ -1,4 +1,5 @@
 import { ruleSets } from "../../model/published/rule-sets.ts";
+import { publishedTables } from "../../model/published/tables.ts";
 import { noonOf } from "../feeds/timestamp.ts";
 import { caution, type Edition, editionNote } from "../record/edition.ts";
 import {
@@ -18,7 +19,16 @@ import { type HelpPage, helpPage } from "./help-page.ts";
 import { type HomePage, homePage } from "./home-page.ts";
 import { type HoursListPage, hoursGroups, hoursListPage, hoursLists } from "./hours-list-pages.ts";
 import { type HoursPage, hoursPage } from "./hours-page.ts";
-import { type LimitSetPage, type LimitsPage, limitSetPage, limitsPage } from "./limits-page.ts";
+import {
+  type InWordsPage,
+  inWordsPage,
+  type LimitSetPage,
+  type LimitsPage,
+  type LimitTablePage,
+  limitSetPage,
+  limitsPage,
+  limitTablePage,
+} from "./limits-page.ts";
 import { type MonthPage, monthPage } from "./month-page.ts";
 import { type OpenItemsPage, openItemsPage } from "./open-items-page.ts";
 import type { Part } from "./page.ts";
@@ -91,6 +101,8 @@ export interface SitePages {
   readonly photographMonth: readonly PhotographMonthPage[];
   readonly limits: readonly LimitsPage[];
   readonly limitSet: readonly LimitSetPage[];
+  readonly limitTable: readonly LimitTablePage[];
+  readonly inWords: readonly InWordsPage[];
   readonly search: readonly SearchPage[];
   readonly record: readonly RecordPage[];
   readonly about: readonly AboutPage[];
@@ -146,6 +158,8 @@ export function sitePages(input: SiteInput): Site {
       ),
       limits: [limitsPage(record)],
       limitSet: [...ruleSets.values()].map((set) => limitSetPage(record, set)),
+      limitTable: publishedTables.map(limitTablePage),
+      inWords: [inWordsPage()],
       search: [searchPage(record)],
       record: [recordPage(record)],
       about: [aboutPage(record)],
