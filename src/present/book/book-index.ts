@@ -1,4 +1,5 @@
 import type { Hours } from "../../compute/analysis.ts";
+import type { TaskState } from "../../compute/ledgers/portion.ts";
 import type { Assembly, Step } from "../../model/assembly.ts";
 import type { CalendarDate } from "../../model/calendar.ts";
 import type { Day } from "../../model/day.ts";
@@ -26,12 +27,21 @@ export interface IndexedStep {
   readonly dates: readonly CalendarDate[];
 }
 
+/** A task of the major-portion sheet and the days whose entries are evidence of it. */
+export interface IndexedTask {
+  readonly state: TaskState;
+  /** Oldest first. */
+  readonly dates: readonly CalendarDate[];
+}
+
 /** Where everything is in the log. */
 export interface BookIndex {
   /** As a tree is read: each before its parts. */
   readonly assemblies: readonly IndexedAssembly[];
   /** In the order declared. */
   readonly steps: readonly IndexedStep[];
+  /** In the order of their list; empty when the journal keeps no sheet. */
+  readonly tasks: readonly IndexedTask[];
 }
 
 /**
@@ -39,7 +49,7 @@ export interface BookIndex {
  * release, deviation, squawk, inspection, layout or photograph of the day names it.
  */
 export function bookIndex({ analysis }: RecordIndex): BookIndex {
-  const { build, steps: states } = analysis;
+  const { build, steps: states, portion } = analysis;
   const bySteps = new Map<string, CalendarDate[]>();
   const byAssemblies = new Map<string, CalendarDate[]>();
   for (const day of build.days) {
@@ -67,6 +77,10 @@ export function bookIndex({ analysis }: RecordIndex): BookIndex {
         },
       ];
     }),
+    tasks: [...(portion?.tasks.values() ?? [])].map((state) => ({
+      state,
+      dates: [...new Set(state.claims.map(({ date }) => date))],
+    })),
   };
 }
 

@@ -17,7 +17,7 @@ export type BookSection = (typeof bookSections)[number];
 export const sectionContents: Readonly<Record<BookSection, string>> = {
   cover: "title page and contents",
   log: "every entry in order, with its photographs",
-  index: "where each assembly and step is in the log; needs `log`",
+  index: "where each assembly, step and checklist task is in the log; needs `log`",
   hours: "per person and month, and all totals",
   inspections: "every look, with empty room for signatures",
   deviations: "every departure from the drawings, with empty room for signatures",

@@ -36,7 +36,7 @@ export interface ExportOptions {
 
 /** What the book is made from beside the record. */
 export interface BookOptions
-  extends Pick<BookImprint, "sections" | "tasks">,
+  extends Pick<BookImprint, "sections">,
     Pick<BookFolders, "photosFolder" | "cacheFolder"> {}
 
 /** A file that was written. */
@@ -96,7 +96,7 @@ async function saveBook(
   analysis: Analysis,
   diagnostics: readonly Diagnostic[],
   { folder, edition, paper, programVersion, progress, signal }: ExportOptions,
-  { sections, tasks, photosFolder, cacheFolder }: BookOptions,
+  { sections, photosFolder, cacheFolder }: BookOptions,
   recordDigest: string,
 ) {
   const name = "book.pdf";
@@ -110,7 +110,6 @@ async function saveBook(
       programVersion,
       recordDigest,
       sections,
-      ...(tasks ? { tasks } : {}),
     },
     {
       photosFolder,

@@ -28,6 +28,7 @@ import {
   privateWords,
 } from "../../support/eventful-build.ts";
 import { open, type PlacedText, pdfPieces, pdfText } from "../../support/pdf-text.ts";
+import { portionAnalysis, splitsOf, taskList } from "../../support/portioned.ts";
 import { addFiles, filesIn, scratchFolder } from "../../support/scratch-folder.ts";
 import { asOf, day, hold, session, smallBuild, span } from "../../support/small-build.ts";
 import { locatedJpeg, plainJpeg, stored } from "../../support/small-photos.ts";
@@ -650,16 +651,28 @@ describe("sections", () => {
     );
   });
 
-  test("an index of tasks is printed when there are tasks", async () => {
-    const tasks = [
-      { id: "4-12", title: "Fabricate the ribs", dates: ["2026-03-14", "2026-03-15"] },
-      { id: "4-13", title: "Fit the skins", dates: [] },
-    ];
-    const pages = await pdfPieces(await book(eventfulAnalysis(), { imprint: { tasks } }));
+  test("an index of tasks is printed when there is a sheet, with the pages of the evidence", async () => {
+    const at = (date: string) =>
+      `---\ndate: ${date}\nsessions: [{ assembly: spar, step: W-1, who: [ada], hours: "1:00", kind: assemble }]\n---\n${"Drilled it. ".repeat(400)}\n`;
+    const analysis = portionAnalysis(
+      `${splitsOf("F1 assembly 1", "F2 assembly 1", "F3 kit 1, source: x")}claims: [{ task: F1, steps: [W-1] }]\n`,
+      taskList("F1", "F2", "F3", "F4"),
+      {
+        "days/2026-03-14.md": at("2026-03-14"),
+        "days/2026-03-15.md": "---\ndate: 2026-03-15\n---\nThought about it.\n",
+        "days/2026-03-16.md": at("2026-03-16"),
+      },
+    );
+    const pages = await pdfPieces(await book(analysis));
     const rows = indexRows(pages, "Index by checklist task");
-    const begins = announced(pages).slice(0, 2);
-    expect(rows.get("4-12")).toEqual([...new Set(begins.map(({ page }) => page))]);
-    expect(rows.get("4-13")).toEqual([]);
+    const [first, , last] = announced(pages);
+    expect(rows.get("F1")).toEqual([first?.page, last?.page]);
+    expect(first?.page).not.toBe(last?.page);
+    expect([rows.get("F2"), rows.get("F3"), rows.get("F4")]).toEqual([[], [], []]);
+    const text = pages.flat().map((piece) => piece.text);
+    expect(text.filter((piece) => piece === "no photograph")).toHaveLength(1);
+    expect(text.join(" ")).toContain("2 of these lack");
+    expect(text.join(" ")).toContain("not divided yet");
   });
 });
 

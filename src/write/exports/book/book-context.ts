@@ -5,14 +5,6 @@ import type { PrintPictures } from "../../photos/print-pictures.ts";
 import type { Paper, SheetFormat } from "../paper/sheet-format.ts";
 import type { Typesetter } from "../paper/typesetter.ts";
 
-/** A task of a checklist and the days that show how it was done. */
-export interface BookTask {
-  /** As the checklist numbers it. */
-  readonly id: string;
-  readonly title: string;
-  readonly dates: readonly CalendarDate[];
-}
-
 /** What the book says beside what is in the record. */
 export interface BookImprint {
   readonly paper: Paper;
@@ -20,8 +12,6 @@ export interface BookImprint {
   /** SHA-256 of `record.json` of the same edition, as 64 hexadecimal digits. */
   readonly recordDigest: string;
   readonly sections: readonly BookSection[];
-  /** Tasks for a further index, in the order of their list; none: no such index. */
-  readonly tasks?: readonly BookTask[];
 }
 
 /** What every section is made from. */

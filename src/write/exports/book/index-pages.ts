@@ -1,4 +1,6 @@
-import { bookIndex } from "../../../present/book/book-index.ts";
+import { type BookIndex, bookIndex } from "../../../present/book/book-index.ts";
+import { splitText } from "../../../present/format/portion.ts";
+import { lacksOf } from "../../../present/portion/evidence-words.ts";
 import { hoursOrDash } from "../logbook/wording.ts";
 import type { Pages } from "../paper/pages.ts";
 import type { PaperColumn } from "../paper/paper-table.ts";
@@ -10,8 +12,7 @@ const explanation =
 
 /** Where each assembly, each step and each task of a checklist is in the log. */
 export function indexPages(begin: (part: string) => Pages, context: BookContext): void {
-  const { assemblies, steps } = bookIndex(context.record);
-  const { tasks } = context.imprint;
+  const { assemblies, steps, tasks } = bookIndex(context.record);
   const pages = begin(parts.assemblyIndex);
   pages.paragraph(
     `${explanation} Parts are set in below what they belong to and have rows of their own; the hours of an assembly include them.`,
@@ -60,27 +61,36 @@ export function indexPages(begin: (part: string) => Pages, context: BookContext)
     filled: false,
     none: "no steps",
   });
-  if (!tasks || tasks.length === 0) return;
-  begin(parts.taskIndex);
+  if (tasks.length > 0) taskPages(begin(parts.taskIndex), tasks, context);
+}
+
+function taskPages(pages: Pages, tasks: BookIndex["tasks"], context: BookContext): void {
+  const lacking = tasks.filter(({ state }) => lacksOf(state).length > 0);
+  const claimed = tasks.filter(({ state }) => state.claimed).length;
   pages.paragraph(
-    "Tasks of the checklist, and the pages on which the entries begin that show them.",
+    `Tasks of the list that the builder loaded, their shares in tenths of a point, and the pages on which the entries begin that are evidence of them. ${claimed} are claimed by the builder, and ${lacking.length === 0 ? "none of these lacks" : `${lacking.length} of these lack`} a dated entry by a builder or an unpaid helper, its place, words, a photograph, or the kind of work that is claimed${lacking.length === 0 ? "" : `: ${lacking.map(({ state }) => state.task.id).join(", ")}`}.`,
   );
   pages.table({
     title: parts.taskIndex,
     columns: [
-      { heading: "Task", width: 60, align: "left", face: "text" },
-      words("What it is", pages.width - 60 - 40 - 200),
+      { heading: "Task", width: 50, align: "left", face: "text" },
+      words("What it is, and what its evidence lacks", pages.width - 50 - 110 - 40 - 150),
+      words("Shares", 110),
       figures("Entries", 40),
-      { heading: "Pages", width: 200, align: "left", face: "text" },
+      { heading: "Pages", width: 150, align: "left", face: "text" },
     ],
-    rows: tasks.map(({ id, title, dates }) => ({
-      cells: [
-        { text: id, bold: true },
-        { text: title },
-        { text: dates.length === 0 ? "–" : `${dates.length}` },
-        { text: pagesOf(dates, context) },
-      ],
-    })),
+    rows: tasks.map(({ state, dates }) => {
+      const wants = [...lacksOf(state), ...state.conflicts];
+      return {
+        cells: [
+          { text: state.task.id, bold: true, red: wants.length > 0 },
+          { text: state.task.title, notes: [state.task.section, ...wants] },
+          { text: state.current ? splitText(state.current.split) : "not divided yet" },
+          { text: dates.length === 0 ? "–" : `${dates.length}` },
+          { text: pagesOf(dates, context) },
+        ],
+      };
+    }),
     filled: false,
     none: "no tasks",
   });
