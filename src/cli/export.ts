@@ -1,5 +1,7 @@
 import { join, resolve } from "node:path";
 import { Command, InvalidArgumentError, Option } from "commander";
+import type { Analysis } from "../compute/analysis.ts";
+import { noPacketReason } from "../present/alteration/packet.ts";
 import {
   type BookSection,
   bookSections,
@@ -20,6 +22,7 @@ import {
   errorsCode,
   type JournalOptions,
   openJournal,
+  UsageProblem,
   withEditionOption,
   withJournalOptions,
 } from "./journal.ts";
@@ -29,6 +32,7 @@ interface ExportOptions extends JournalOptions {
   readonly out: string;
   readonly edition: Edition;
   readonly paper: "a4" | "letter";
+  readonly packet?: true;
   /** None: no book. */
   readonly book: readonly BookSection[];
 }
@@ -49,6 +53,7 @@ export function exportCommand(terminal: Terminal, programVersion: string): Comma
         .argParser(bookArgument)
         .default(bookSections, "all"),
     )
+    .option("--packet", "only the draft of the papers of an alteration")
     .addHelpText("after", sectionsHelp)
     .action(async (options: ExportOptions) => {
       const journal = openJournal(options);
@@ -61,6 +66,7 @@ export function exportCommand(terminal: Terminal, programVersion: string): Comma
         return;
       }
       const { analysis, diagnostics } = journal;
+      if (options.packet) refuseWithoutPacket(analysis);
       const outFolder = outFolderOf(journal, options.out);
       const folder = exportsFolder(outFolder, options.edition);
       const { files, diagnostics: unreadable } = await withLock(
@@ -71,7 +77,8 @@ export function exportCommand(terminal: Terminal, programVersion: string): Comma
             edition: options.edition,
             paper: options.paper === "letter" ? "Letter" : "A4",
             programVersion,
-            ...(options.book.length > 0
+            ...(options.packet ? { packetOnly: true } : {}),
+            ...(options.book.length > 0 && !options.packet
               ? {
                   book: {
                     sections: options.book,
@@ -112,6 +119,16 @@ function bookArgument(list: string): readonly BookSection[] {
     );
   }
   throw new InvalidArgumentError("The index gives pages of the log: name `log` as well.");
+}
+
+// The packet is for work on a finished aircraft; asked for by name, its absence has a reason.
+function refuseWithoutPacket({ build: { project } }: Analysis): void {
+  const reason = noPacketReason(project);
+  if (reason === undefined) return;
+  throw new UsageProblem(reason, [
+    "the packet is for work on a finished type-certificated aircraft",
+    "leave `--packet` out: the book and the logbook are the record of an aircraft that is built",
+  ]);
 }
 
 /** Where an edition's files go. The private ones never stand among those that may be handed on. */

@@ -15,6 +15,7 @@ import type { FigureKind, Limits, ToleranceRule } from "../model/tolerance.ts";
 import type { FigureValue } from "./figure.ts";
 import type { Assurance, Verdict } from "./judge.ts";
 import type { LaidOut } from "./laid-out.ts";
+import type { AlterationLedger } from "./ledgers/alteration.ts";
 import type { BalanceLedger } from "./ledgers/balance.ts";
 import type { HelpLedger } from "./ledgers/help.ts";
 import type { PortionLedger } from "./ledgers/portion.ts";
@@ -195,6 +196,8 @@ export interface Analysis {
   readonly portion?: PortionLedger;
   /** Help received; absent when the journal keeps no register of it. */
   readonly help?: HelpLedger;
+  /** What the papers of an alteration need; absent for an aircraft that is built. */
+  readonly alteration?: AlterationLedger;
   /** From the checks only; in order of place. What reading found comes beside the build. */
   readonly diagnostics: readonly Diagnostic[];
 }

@@ -5,6 +5,7 @@ import { byPlace, type Diagnostic } from "../model/diagnostic.ts";
 import type { Analysis } from "./analysis.ts";
 import type { Ledgers } from "./check.ts";
 import { checks } from "./checks/index.ts";
+import { alterationLedger } from "./ledgers/alteration.ts";
 import { balanceLedger } from "./ledgers/balance.ts";
 import { curesLedger } from "./ledgers/cures.ts";
 import { deviationsLedger } from "./ledgers/deviations.ts";
@@ -37,6 +38,8 @@ export function analyze(build: Build, asOf: AsOf): Analysis {
   const hours = hoursLedger(ordered);
   const portion = portionLedger(ordered);
   const help = helpLedger(ordered, hours.lines);
+  const balance = ordered.balance && balanceLedger(ordered.balance);
+  const alteration = alterationLedger(ordered, balance);
   const ledgers: Ledgers = {
     build: ordered,
     asOf,
@@ -50,9 +53,10 @@ export function analyze(build: Build, asOf: AsOf): Analysis {
     layouts: layoutsLedger(ordered),
     lots: lotsLedger(ordered, asOf),
     instruments: instrumentsLedger(ordered, asOf),
-    ...(ordered.balance ? { balance: balanceLedger(ordered.balance) } : {}),
+    ...(balance ? { balance } : {}),
     ...(portion ? { portion } : {}),
     ...(help ? { help } : {}),
+    ...(alteration ? { alteration } : {}),
   };
   const privateFiles = new Set(ordered.days.filter((day) => day.private).map(({ file }) => file));
   const diagnostics: Diagnostic[] = [];

@@ -25,6 +25,10 @@ export interface EmptyWeightDefinition {
 export interface BalanceItem extends Load {
   /** How the weight was typed when it was not one: `30 gal × 5.9 lb/gal`, `2 × 12 lb`. */
   readonly made?: string;
+  /** Its part number, as marked. */
+  readonly part?: string;
+  /** Its serial number, as marked. */
+  readonly serial?: string;
   /** Nobody weighed it yet. */
   readonly estimated: boolean;
   readonly span: Span;

@@ -1,3 +1,4 @@
+import type { Alteration } from "./alteration.ts";
 import type { Assembly, Step } from "./assembly.ts";
 import type { Balance } from "./balance.ts";
 import type { Cure } from "./cure.ts";
@@ -47,6 +48,8 @@ export interface Build extends Registers {
   readonly portion?: Portion;
   /** Absent when the journal keeps no register of help. */
   readonly help?: Help;
+  /** Absent when the journal says nothing of an alteration beside its entries. */
+  readonly alteration?: Alteration;
   /** By date, oldest first. */
   readonly days: readonly Day[];
   /** Months that were closed, oldest first. */

@@ -67,6 +67,8 @@ const item = record("an item", {
   density: optional(density, "density: 6 lb/gal"),
   arm: required(arm, "arm: 95 in"),
   estimated: optional(yesOrNo, "estimated: true"),
+  part: optional(text, "part: 4471-2"),
+  serial: optional(text, 'serial: "0093"'),
 });
 export type TypedItem = NonNullable<ReturnType<typeof item>>;
 

@@ -47,6 +47,7 @@ export const readerFaults = [
   "not-a-share",
   "not-a-split",
   "portion-of-an-alteration",
+  "not-an-alteration",
   ...sealFaults,
 ] as const;
 export type ReaderFault = (typeof readerFaults)[number];

@@ -221,6 +221,7 @@ function itemsFrom(typed: readonly TypedItem[], faults: Faults): BalanceItem[] {
         name: each.what.text,
         ...weighed,
         arm: each.arm.quantity,
+        ...given({ part: each.part?.text, serial: each.serial?.text }),
         estimated: each.estimated ?? false,
         span: each.what.span,
       },

@@ -11,6 +11,7 @@ import { compareIdentity, compareRegister } from "./identity.ts";
 import { joinDays, type ReadDay } from "./join-days.ts";
 import { linkWords, PhotoFolder } from "./photo-folder.ts";
 import { notPortable } from "./portable-name.ts";
+import { readAlteration } from "./read-alteration.ts";
 import { readBalance } from "./read-balance.ts";
 import { readDay } from "./read-day.ts";
 import { readHelp } from "./read-help.ts";
@@ -86,6 +87,15 @@ export function readBuild(
   const balanceTree = hasFile(folder, "balance.yaml") ? register("balance") : undefined;
   const entries = new Set(days.map(({ date }) => date));
   const balance = balanceTree && readBalance(balanceTree, registers, entries, faults);
+  const alterationTree = hasFile(folder, "alteration.yaml") ? register("alteration") : undefined;
+  const changes = new Map((balance?.changes ?? []).map((change) => [change.id, change]));
+  const alteration =
+    alterationTree &&
+    readAlteration(
+      alterationTree,
+      { basis: project.basis, names: { ...registers, changes } },
+      faults,
+    );
   const identity = { project, people: registers.people };
   for (const tree of trees) compareRegister(tree, identity, faults);
   for (const { designation, serial } of seals) {
@@ -99,6 +109,7 @@ export function readBuild(
       ...(balance ? { balance } : {}),
       ...(portion ? { portion } : {}),
       ...(help ? { help } : {}),
+      ...(alteration ? { alteration } : {}),
       days,
       seals: seals.map(({ seal }) => seal),
       omissions,

@@ -8,9 +8,19 @@ import { scratchFolder } from "../support/scratch-folder.ts";
 import { entry, marchFile, smallRegisters } from "../support/temporary-journal.ts";
 
 /** A shop with one entry, and what `witness export` says there. */
-async function exported(lines: string, ...args: readonly string[]) {
+function exported(lines: string, ...args: readonly string[]) {
+  return exportedFrom({}, lines, ...args);
+}
+
+/** The same with some registers replaced. */
+async function exportedFrom(
+  registers: Readonly<Record<string, string>>,
+  lines: string,
+  ...args: readonly string[]
+) {
   const files = {
     ...smallRegisters,
+    ...registers,
     [marchFile]: entry(lines),
     "photos/broken.jpg": "not a picture at all",
   };
@@ -54,6 +64,22 @@ describe("the sections of the book", () => {
     ["index", "The index gives pages of the log: name `log` as well."],
   ])("%s is refused", async (sections, words) => {
     await expect(exported(session, "--book", sections)).rejects.toThrow(words);
+  });
+});
+
+describe("the packet of an alteration", () => {
+  test("asked for by name for an aircraft that is built, says why there is none", async () => {
+    await expect(exported(session, "--packet")).rejects.toThrow(
+      "there is no alteration packet: project.yaml says `basis: amateur-built`",
+    );
+  });
+
+  test("asked for by name, comes alone", async () => {
+    const altered = smallRegisters["project.yaml"]?.replace("amateur-built", "alteration") ?? "";
+    const { out, status } = await exportedFrom({ "project.yaml": altered }, session, "--packet");
+    expect(status).toBe(0);
+    expect(out).toMatch(/alteration-packet\.pdf[\s\S]*alteration-packet\.txt/);
+    expect(out).not.toMatch(/hours|book|record|read-me/);
   });
 });
 

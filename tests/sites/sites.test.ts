@@ -4,7 +4,7 @@
 // differs is kept beside the old one as `-changed`; read it before you take it over.
 
 import { createHash } from "node:crypto";
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -63,6 +63,9 @@ describe.each(names)("%s", { timeout: patience }, (name) => {
     expectGolden(join(expected, "check.json"), (await checking).stdout);
     expectGolden(join(expected, "exports", "hours.csv"), textOf(out, "exports/hours.csv"));
     expectGolden(join(expected, "exports", "readings.csv"), textOf(out, "exports/readings.csv"));
+    const packet = "exports/alteration-packet.txt";
+    if (existsSync(join(out, packet))) expectGolden(join(expected, packet), textOf(out, packet));
+    expect(existsSync(join(expected, packet))).toBe(existsSync(join(out, packet)));
     const files = filesIn(join(out, "site"));
     const pages = files.filter((file) => file.endsWith(".html") && !file.startsWith("limits/"));
     expectGolden(join(expected, "site", "pages.txt"), `${pages.join("\n")}\n`);

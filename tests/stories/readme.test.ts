@@ -106,6 +106,11 @@ const expectations: Readonly<Record<string, (said: Witnessed) => void>> = {
     clean(said);
     expect(filesIn(join(checkout, "out/content/exports"))).toContain("hours-logbook.pdf");
   },
+  // The starter journal is of an aircraft that is built: there the answer is why not.
+  [`${witness} export --packet --edition private`]: ({ status, stderr }) => {
+    expect(status).toBe(2);
+    expect(stderr).toContain("project.yaml says `basis: amateur-built`");
+  },
   [`${witness} reckon rivet-row length="6 in" diameter="1/8 in" edge=2D pitch-min=3D`]: (said) => {
     clean(said);
     // 6 in less twice 1/4 in of edge are 5 1/2 in; at no less than 3/8 in that is 14 gaps.

@@ -44,6 +44,7 @@ import { notASplit } from "./not-a-split.ts";
 import { notATable } from "./not-a-table.ts";
 import { notATime } from "./not-a-time.ts";
 import { notAZone } from "./not-a-zone.ts";
+import { notAnAlteration } from "./not-an-alteration.ts";
 import { notAnExpression } from "./not-an-expression.ts";
 import { notAnId } from "./not-an-id.ts";
 import { notCsv } from "./not-csv.ts";
@@ -129,6 +130,7 @@ export const allExplanations: readonly Explanation[] = [
   notAShare,
   notASplit,
   portionOfAnAlteration,
+  notAnAlteration,
   notASeal,
   sealChainBroken,
   sealedEntryDiffers,

@@ -174,12 +174,14 @@ function verdictRecord({ kind, margins, beyond }: EnvelopeVerdict) {
   };
 }
 
-function itemRecord({ name, weight, made, arm, estimated, span }: BalanceItem) {
+function itemRecord({ name, weight, made, arm, part, serial, estimated, span }: BalanceItem) {
   return {
     what: name,
     weight: quantityRecord(weight),
     ...given("made", made),
     arm: quantityRecord(arm),
+    ...given("part", part),
+    ...given("serial", serial),
     estimated,
     source: placeRecord(span),
   };

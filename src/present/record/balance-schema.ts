@@ -41,6 +41,8 @@ const item = object("A weight at an arm.", {
   weight: quantity("Its weight, zero or more, whether put in or taken out."),
   made: optional(text("How the weight was typed when it was not one, such as `2 × 12 lb`.")),
   arm: quantity("Arm from the datum, aft counting up."),
+  part: optional(text("Its part number, as marked.")),
+  serial: optional(text("Its serial number, as marked.")),
   estimated: yesOrNo("Whether it is marked as an estimate."),
   source,
 });

@@ -2,6 +2,7 @@ import type { HoursLedger } from "../../compute/analysis.ts";
 import type { CalendarDate } from "../../model/calendar.ts";
 import type { Diagnostic } from "../../model/diagnostic.ts";
 import type { Seal } from "../../model/seal.ts";
+import { alterationRecord } from "./alteration-record.ts";
 import { balanceRecord } from "./balance-record.ts";
 import { daysRecord } from "./day-record.ts";
 import { caution, type EditedAnalysis, type Edition, editionNote } from "./edition.ts";
@@ -55,6 +56,7 @@ export function journalRecord(edited: EditedAnalysis, programVersion: string) {
     ...given("balance", analysis.balance && balanceRecord(analysis.balance)),
     ...given("portion", analysis.portion && portionRecord(analysis.portion)),
     ...given("help", analysis.help && helpRecord(analysis.help)),
+    ...given("alteration", analysis.alteration && alterationRecord(analysis.alteration)),
     omissions: analysis.build.omissions.map(({ file, why }) => ({ file, why })),
     totals: totalsRecord(analysis.hours),
     findings: diagnostics.map(findingRecord),

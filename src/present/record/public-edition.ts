@@ -14,9 +14,11 @@ import type {
   StepState,
 } from "../../compute/analysis.ts";
 import type { LaidOut } from "../../compute/laid-out.ts";
+import { alterationLedger } from "../../compute/ledgers/alteration.ts";
 import { balanceLedger } from "../../compute/ledgers/balance.ts";
 import { helpLedger } from "../../compute/ledgers/help.ts";
 import type { PortionLedger } from "../../compute/ledgers/portion.ts";
+import type { Alteration } from "../../model/alteration.ts";
 import type { Amendment } from "../../model/amendment.ts";
 import type { Balance } from "../../model/balance.ts";
 import type { Cure } from "../../model/cure.ts";
@@ -60,11 +62,18 @@ export function publicEdition(
   const hours = shown.hours(analysis.hours);
   const help = build.help && shown.help(build.help);
   const helped = help && helpLedger({ help }, hours.lines);
+  const weights = balance && balanceLedger(balance);
+  const alteration = build.alteration && shown.alteration(build.alteration);
+  const altered = alterationLedger(
+    { project: build.project, days, ...(alteration ? { alteration } : {}) },
+    weights,
+  );
   const edited: Analysis = {
     build: {
       ...build,
       ...(help ? { help } : {}),
       ...(balance ? { balance } : {}),
+      ...(alteration ? { alteration } : {}),
       people: new Map([...build.people.values()].map((person) => names.entry(person))),
       lots: new Map([...build.lots].filter(([, lot]) => !lot.private)),
       days,
@@ -117,7 +126,8 @@ export function publicEdition(
           .map((reading) => shown.reading(reading)),
       }),
     ),
-    ...(balance ? { balance: balanceLedger(balance) } : {}),
+    ...(weights ? { balance: weights } : {}),
+    ...(altered ? { alteration: altered } : {}),
     ...(helped ? { help: helped } : {}),
     ...(analysis.portion ? { portion: shown.portion(analysis.portion) } : {}),
     diagnostics: analysis.diagnostics.map((diagnostic) => shown.diagnostic(diagnostic)),
@@ -508,6 +518,18 @@ class Shown {
         who: weighing.who.map((person) => this.#names.id(person)),
       })),
       cases: balance.cases.filter((loading) => !loading.private),
+    };
+  }
+
+  /** Who made a test is shown like everybody else. */
+  alteration(alteration: Alteration): Alteration {
+    return {
+      ...alteration,
+      tests: alteration.tests.map(({ by, ...test }) => ({
+        ...test,
+        ...(by === undefined ? {} : { by: this.#names.id(by) }),
+        span: withoutText(test.span),
+      })),
     };
   }
 

@@ -2,6 +2,7 @@ import { inspectionResults } from "../../model/inspection.ts";
 import { roles } from "../../model/person.ts";
 import { workKinds } from "../../model/session.ts";
 import { authorities, decisionRules, figureKinds } from "../../model/tolerance.ts";
+import { alterationSchema } from "./alteration-record.ts";
 import { balanceSchema } from "./balance-schema.ts";
 import { helpSchema } from "./help-record.ts";
 import { recordFormat, recordSchemaFile } from "./journal-record.ts";
@@ -56,6 +57,7 @@ export function recordSchema(): JsonSchema {
         balance: optional(balanceSchema),
         portion: optional(portionSchema),
         help: optional(helpSchema),
+        alteration: optional(alterationSchema),
         omissions: list(
           "Files of the journal that are not part of the record, such as drafts.",
           object("A file left out.", { file: text("Its path."), why: text("The reason.") }),

@@ -134,6 +134,20 @@ export const balanceTable: Table<BalanceTableRow> = tableOf({
     },
     { key: "what", heading: "What", kind: "text", means: "What it is.", value: ({ what }) => what },
     {
+      key: "part_number",
+      heading: "Part number",
+      kind: "text",
+      means: "Part number of an item, as marked; empty where none was typed.",
+      value: ({ line }) => line?.load.item?.part,
+    },
+    {
+      key: "serial_number",
+      heading: "Serial number",
+      kind: "text",
+      means: "Serial number of an item, as marked; empty where none was typed.",
+      value: ({ line }) => line?.load.item?.serial,
+    },
+    {
       key: "weight_as_typed",
       heading: "Weight as typed",
       kind: "text",

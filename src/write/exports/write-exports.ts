@@ -2,6 +2,8 @@ import { createHash } from "node:crypto";
 import path from "node:path";
 import type { Analysis } from "../../compute/analysis.ts";
 import type { Diagnostic } from "../../model/diagnostic.ts";
+import { packetOf } from "../../present/alteration/packet.ts";
+import { packetText } from "../../present/alteration/packet-text.ts";
 import { recordIndex } from "../../present/pages/record-index.ts";
 import type { EditedAnalysis, Edition } from "../../present/record/edition.ts";
 import { hoursLogbookRecord, hoursSchemaFile } from "../../present/record/hours-record.ts";
@@ -16,6 +18,9 @@ import type { BookImprint } from "./book/book-context.ts";
 import { type BookFolders, writeBook } from "./book/write-book.ts";
 import { csvText } from "./csv-text.ts";
 import { logbookPdf } from "./logbook/logbook-pdf.ts";
+import type { Imprint } from "./logbook/title-sheet.ts";
+import { aircraftText } from "./logbook/wording.ts";
+import { packetPdf } from "./packet/packet-pdf.ts";
 import type { Paper } from "./paper/sheet-format.ts";
 import { type ListedFile, readMeText } from "./read-me.ts";
 
@@ -28,6 +33,8 @@ export interface ExportOptions {
   readonly programVersion: string;
   /** Absent: no book is made. */
   readonly book?: BookOptions;
+  /** True: the packet of an alteration and nothing else; whoever asks has seen that there is one. */
+  readonly packetOnly?: boolean;
   /** Called with a file's name before it is made, and with how far a long one has come. */
   readonly progress?: (text: string) => void;
   /** Ends the work; files that are finished stay. */
@@ -85,6 +92,7 @@ export async function writeExports(
     listed.push(book.listed);
     written.push(book.written);
   }
+  if (options.packetOnly) return { files: written, diagnostics: unreadable };
   options.progress?.("read-me.txt");
   const readMe = bytesOf(readMeText(edited, listed, options.programVersion));
   written.push(await save(options.folder, "read-me.txt", "what the files are", readMe));
@@ -137,11 +145,13 @@ interface MadeFile {
 /** The files one after the other, so that only one is in memory. */
 async function* exportedFiles(
   edited: EditedAnalysis,
-  { paper, programVersion, progress }: ExportOptions,
+  { paper, programVersion, packetOnly, progress }: ExportOptions,
 ): AsyncGenerator<MadeFile> {
   progress?.(recordFile);
   const record = bytesOf(jsonText(journalRecord(edited, programVersion)));
   const recordDigest = digestOf(record);
+  yield* packetFiles(edited, { paper, programVersion, recordDigest }, progress);
+  if (packetOnly) return;
   progress?.("hours-logbook.pdf");
   yield {
     name: "hours-logbook.pdf",
@@ -178,6 +188,28 @@ async function* exportedFiles(
     name: hoursSchemaFile,
     what: "What hours.json contains, as a JSON Schema (draft 2020-12).",
     data: bytesOf(jsonText(hoursSchema())),
+  };
+}
+
+/** The packet of an alteration; nothing for an aircraft that is built. */
+async function* packetFiles(
+  edited: EditedAnalysis,
+  imprint: Imprint,
+  progress: ExportOptions["progress"],
+): AsyncGenerator<MadeFile> {
+  const packet = packetOf(edited);
+  const data = await packetPdf(edited, imprint);
+  if (!packet || !data) return;
+  progress?.("alteration-packet.pdf");
+  yield {
+    name: "alteration-packet.pdf",
+    what: `Draft of the papers of the alteration to be printed on ${imprint.paper}; every signature is empty.`,
+    data,
+  };
+  yield {
+    name: "alteration-packet.txt",
+    what: "The same draft as plain text, to be copied from.",
+    data: bytesOf(packetText(packet, aircraftText(edited))),
   };
 }
 

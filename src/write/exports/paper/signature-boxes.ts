@@ -3,12 +3,13 @@ import { tagged } from "./sheet.ts";
 import type { SheetFormat } from "./sheet-format.ts";
 import type { Typesetter } from "./typesetter.ts";
 
-interface Signer {
+/** Who signs, and what is asked of them. */
+export interface Signer {
   readonly title: string;
   readonly lines: readonly string[];
 }
 
-const signers: readonly Signer[] = [
+const usualSigners: readonly Signer[] = [
   { title: "Builder", lines: ["Name", "Signature", "Date"] },
   {
     title: "Looked at by",
@@ -19,8 +20,13 @@ const signers: readonly Signer[] = [
 const lineHeight = 34;
 const stampHeight = 120;
 
-/** Empty boxes to be filled in by hand: two signers and room for a stamp. */
-export function signatureBoxes(pages: Pages, format: SheetFormat, setter: Typesetter): void {
+/** Empty boxes to be filled in by hand: one for each signer, and room for a stamp. */
+export function signatureBoxes(
+  pages: Pages,
+  format: SheetFormat,
+  setter: Typesetter,
+  signers: readonly Signer[] = usualSigners,
+): void {
   pages.heading("Signatures and stamp, left empty by the program", 100);
   pages.paragraph(
     "Everything below is empty and is filled in by hand, if at all. The program signs nothing, dates no signature and certifies nothing. What a signature here stands for is for those who sign to say.",
