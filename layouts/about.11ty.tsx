@@ -49,6 +49,29 @@ export const { data, render } = template("about", ({ page, shell }) => (
         </ul>
       </div>
     </Section>
+    <Section id="badge" title="A badge for other pages">
+      <p class="badge" data-pagefind-ignore>
+        <a href={page.badge.src}>
+          <img
+            src={page.badge.src}
+            width={page.badge.width}
+            height={page.badge.height}
+            alt={page.badge.alt}
+            loading="lazy"
+          />
+        </a>
+      </p>
+      <div class="prose text" data-pagefind-ignore>
+        <p>
+          The hours of this build as one small drawing. It is drawn anew whenever these pages are,
+          asks nobody for anything, and counts no readers. To show it elsewhere, copy this into the
+          other page; or save the drawing and put it there as it is today.
+        </p>
+        <p>
+          <code>{page.badge.code}</code>
+        </p>
+      </div>
+    </Section>
     <Section id="site" title="About these pages">
       <div class="prose text">
         <p>

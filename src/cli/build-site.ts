@@ -17,6 +17,7 @@ import { checkOutput, type OutputReport } from "../write/output-checks.ts";
 import { preparePictures } from "../write/photos/prepare-pictures.ts";
 import { sharePictures } from "../write/photos/share-pictures.ts";
 import { indexFolder, indexSite } from "../write/search-index.ts";
+import { writeBadge } from "../write/share/write-badge.ts";
 import { writeShareSheets } from "../write/share/write-share-sheets.ts";
 import { writeSiteFiles } from "../write/site-files.ts";
 import { swapInSite } from "../write/site-swap.ts";
@@ -131,6 +132,7 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
       cacheFolder: resolve(".witness-cache", "drawings"),
       ...(signal ? { signal } : {}),
     });
+    await writeBadge(next, site.badge);
     for (const feed of [feedOf(site), ...assemblyFeeds(site)]) await writeFeeds(next, feed);
     const address = site.shell.address;
     await writeSiteFiles(next, {

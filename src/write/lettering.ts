@@ -108,23 +108,36 @@ function fitting(words: string, width: number, widthOf: (some: string) => number
 
 const letters = {
   moveTo: "M",
-  lineTo: "L",
-  quadraticCurveTo: "Q",
-  bezierCurveTo: "C",
-  closePath: "Z",
+  lineTo: "l",
+  quadraticCurveTo: "q",
+  bezierCurveTo: "c",
+  closePath: "z",
 } as const;
 
-function outline(commands: readonly PathCommand[], scale: number, x: number, y: number): string {
+// Steps from point to point, in hundredths: half as long as whole places. What is rounded off
+// one step is made up for by the next.
+function outline(commands: readonly PathCommand[], scale: number, left: number, base: number) {
+  let [atX, atY] = [0, 0];
   return commands
     .map(({ command, args }) => {
-      const points = args.map((value, index) =>
-        short(index % 2 === 0 ? x + value * scale : y - value * scale),
-      );
-      return `${letters[command]}${points.join(" ")}`;
+      const pen = letters[command];
+      const absolute = pen === "M";
+      const [fromX, fromY] = [absolute ? 0 : atX, absolute ? 0 : atY];
+      let text = "";
+      for (let index = 0; index + 1 < args.length; index += 2) {
+        atX = Math.round((left + (args[index] ?? 0) * scale) * 100);
+        atY = Math.round((base - (args[index + 1] ?? 0) * scale) * 100);
+        text += joined(text, atX - fromX);
+        text += joined(text, atY - fromY);
+      }
+      return `${pen}${text}`;
     })
     .join("");
 }
 
-function short(value: number): string {
-  return String(Math.round(value * 100) / 100);
+// A minus sign, or the point of a second fraction, parts two numbers by itself.
+function joined(before: string, hundredths: number): string {
+  const text = String(hundredths / 100).replace(/^(-?)0\./, "$1.");
+  const parted = before === "" || text.startsWith("-");
+  return parted || (text.startsWith(".") && /\.\d+$/.test(before)) ? text : ` ${text}`;
 }

@@ -2,6 +2,7 @@ import { ruleSets } from "../../model/published/rule-sets.ts";
 import { publishedTables } from "../../model/published/tables.ts";
 import { noonOf } from "../feeds/timestamp.ts";
 import { caution, type Edition, editionNote } from "../record/edition.ts";
+import { type Badge, badgeOf } from "../share/badge.ts";
 import {
   recordShare,
   type SharePicture,
@@ -115,6 +116,7 @@ export interface Site {
   readonly pages: SitePages;
   /** Sheets to be printed at full size, which days link to. */
   readonly templates: readonly Template[];
+  readonly badge: Badge;
   /** Share pictures to be drawn; none while the address is unknown. */
   readonly shareSheets: readonly ShareSheet[];
 }
@@ -166,6 +168,7 @@ export function sitePages(input: SiteInput): Site {
       notFound: [notFoundPage(record)],
     },
     templates: templatesOf(record),
+    badge: badgeOf(record),
     shareSheets: shareSheets(record),
   };
 }

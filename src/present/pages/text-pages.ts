@@ -2,7 +2,8 @@ import { ruleSets } from "../../model/published/rule-sets.ts";
 import type { Seal } from "../../model/seal.ts";
 import { dateText, daysText, monthText } from "../format/dates.ts";
 import { hoursText } from "../format/hours.ts";
-import { places, rootOf } from "./addresses.ts";
+import { badgeCode, badgeOf, badgeSize, badgeUrl } from "../share/badge.ts";
+import { places, rootOf, siteAddress } from "./addresses.ts";
 import type { AmendmentView } from "./day-page.ts";
 import { type Links, linksFrom, placeLink } from "./links.ts";
 import type { Link, Mention, Page } from "./page.ts";
@@ -49,6 +50,14 @@ export interface AboutPage extends Page<"about"> {
   readonly record: Link;
   readonly limits: Link;
   readonly sets: number;
+  /** The hours as a drawing for other sites, and what to copy into a page to show it. */
+  readonly badge: {
+    readonly src: string;
+    readonly alt: string;
+    readonly width: number;
+    readonly height: number;
+    readonly code: string;
+  };
 }
 
 /** What is served for an address that has no page. */
@@ -141,6 +150,15 @@ export function aboutPage(record: RecordIndex): AboutPage {
     record: placeLink(root, "record", "How this record is kept"),
     limits: placeLink(root, "limits", "Where the limits come from"),
     sets: ruleSets.size,
+    badge: {
+      ...badgeSize,
+      src: `${root}${badgeUrl}`,
+      alt: badgeOf(record).says,
+      code: badgeCode(
+        build.project.address === undefined ? undefined : siteAddress(build.project.address),
+        build.project,
+      ),
+    },
     search: { filters: [["sheet", "about"]], meta: { title }, sort: {} },
   };
 }

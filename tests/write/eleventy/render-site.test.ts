@@ -8,6 +8,7 @@ import { type SitePages, sitePages } from "../../../src/present/pages/site.ts";
 import { renderSite } from "../../../src/write/eleventy/render-site.ts";
 import { writeFeeds } from "../../../src/write/feeds.ts";
 import { checkOutput } from "../../../src/write/output-checks.ts";
+import { writeBadge } from "../../../src/write/share/write-badge.ts";
 import { writeShareSheets } from "../../../src/write/share/write-share-sheets.ts";
 import { eventfulBuild, privateWords } from "../../support/eventful-build.ts";
 import { filesIn, scratchFolder } from "../../support/scratch-folder.ts";
@@ -37,6 +38,7 @@ beforeAll(async () => {
   out.mockRestore();
   log.mockRestore();
   for (const feed of [feedOf(site), ...assemblyFeeds(site)]) await writeFeeds(folder, feed);
+  await writeBadge(folder, site.badge);
   await writeShareSheets(folder, site.shareSheets, { cacheFolder });
 });
 
