@@ -105,20 +105,20 @@ export function readValue(
       if (quantity.amount.lte(0)) return fault(`\`${name}\` has to be above zero, but is ${text}`);
       return read({ kind: input.kind, value: { ...quantity, typed: text.trim() } });
     }
-    case "lengths": {
+    case "quantities": {
       const parsed = parseQuantities(text);
-      if (!parsed.ok) return syntax("a list of lengths", parsed);
+      if (!parsed.ok) return syntax(`a list of ${input.dimension}s`, parsed);
       for (const { quantity, offset, length } of parsed.quantities) {
         const { dimension } = quantity.unit;
-        if (dimension !== "length")
+        if (dimension !== input.dimension)
           return fault(
-            `\`${quantity.typed}\` is ${one(dimension)}, expected a length`,
+            `\`${quantity.typed}\` is ${one(dimension)}, expected ${one(input.dimension)}`,
             [],
             offset,
             length,
           );
-        if (quantity.amount.lte(0))
-          return fault(`\`${quantity.typed}\` has to be above zero`, [], offset, length);
+        if (!within(quantity.amount.valueOf(), input.range))
+          return fault(`\`${quantity.typed}\` has to be ${input.range}`, [], offset, length);
       }
       return read({ kind: input.kind, value: parsed.quantities.map(({ quantity }) => quantity) });
     }

@@ -4,6 +4,8 @@ import {
   letterDrills,
   numberDrills,
 } from "../../model/published/drill-sizes.ts";
+import { metricDrills, metricDrillsCitation } from "../../model/published/metric-drills.ts";
+import { exactText } from "../../model/quantity.ts";
 import { unitOf } from "../../model/unit.ts";
 import { amountIn } from "./amount-in.ts";
 import { fromSet, sourceText } from "./from-set.ts";
@@ -11,11 +13,12 @@ import { governs } from "./governs.ts";
 import { answered, figurePart, type Part, refused, rowsPart, sum, textPart } from "./sum.ts";
 
 const inch = unitOf("in");
+const si: ReadonlySet<string> = new Set(["mm", "cm", "m", "µm"]);
 
 /** A drill as a shop calls it. */
 interface CalledDrill {
   readonly call: string;
-  readonly series: "number" | "letter" | "fraction";
+  readonly series: (typeof seriesNames)[number];
   readonly inches: Fraction;
   readonly seen: string;
 }
@@ -25,6 +28,8 @@ const seen = {
   secondary: "seen in sellers' tables",
   memory: "not seen in a source",
 } as const;
+
+const seriesNames = ["number", "letter", "fraction", "metric"] as const;
 
 const drills: readonly CalledDrill[] = [
   ...numberDrills.map(
@@ -47,11 +52,17 @@ const drills: readonly CalledDrill[] = [
     const inches = new Fraction(index + 1, 64);
     return { call: `${inches.toFraction()} in`, series: "fraction", inches, seen: "exact" };
   }),
+  ...metricDrills.map(
+    (millimetres): CalledDrill => ({
+      call: `${exactText(millimetres)} mm`,
+      series: "metric",
+      inches: millimetres.div("25.4"),
+      seen: "by the rule of BS 328, as quoted by others",
+    }),
+  ),
 ].toSorted((a, b) => a.inches.compare(b.inches));
 
-const largest = drills.at(-1)?.inches ?? new Fraction(0);
-const smallest = drills[0]?.inches ?? new Fraction(0);
-const seriesNames = ["number", "letter", "fraction"] as const;
+const choices = [...seriesNames, "all"] as const;
 
 /**
  * The drill nearest to a size, every one of them where several are equally near, or the drills
@@ -78,8 +89,9 @@ export const drillSum = sum({
     },
     series: {
       kind: "choice",
-      choices: seriesNames,
-      about: "only drills of this series; all three if not given",
+      choices,
+      about:
+        "only drills of this series, or `all`; if not given, all for a size in millimetres and all but the metric ones for a size in inches",
       example: "number",
     },
   },
@@ -146,33 +158,48 @@ export const drillSum = sum({
       });
 
     const wanted = amountIn(size, inch);
-    const among = drills.filter((drill) => !series || drill.series === series);
+    const isMetric = si.has(size.unit.symbol);
+    const wantedSeries = series ?? (isMetric ? "all" : "inch");
+    const among = drills.filter(
+      (drill) =>
+        wantedSeries === "all" ||
+        (wantedSeries === "inch" ? drill.series !== "metric" : drill.series === wantedSeries),
+    );
+    const unit = isMetric ? "mm" : "in";
+    const shown = (inches: Fraction) => (isMetric ? inches.mul("25.4") : inches);
     const off = (drill: CalledDrill) => drill.inches.sub(wanted);
     const least = among.map((drill) => off(drill).abs()).reduce((a, b) => (b.lt(a) ? b : a));
     const nearest = among.filter((drill) => off(drill).abs().equals(least));
     const below = among.filter((drill) => drill.inches.lt(wanted)).at(-1);
     const above = among.find((drill) => drill.inches.gt(wanted));
-    const outside = wanted.gt(largest) || wanted.lt(smallest);
+    const outside = !below || !above ? !nearest.some((drill) => off(drill).equals(0)) : false;
     const row = (drill: CalledDrill): Part[] => [
       textPart("name", "drill", drill.call),
-      figurePart("diameter", "diameter", drill.inches, "in"),
-      figurePart("difference", "off the size wanted", off(drill), "in"),
+      figurePart("diameter", "diameter", shown(drill.inches), unit),
+      figurePart("difference", "off the size wanted", shown(off(drill)), unit),
       textPart("seen", "checked", drill.seen),
     ];
     const only =
       new Set(nearest.map(({ inches }) => inches.toFraction())).size === 1 ? nearest[0] : undefined;
     return answered({
-      ...(only ? { result: { value: only.inches, unit: "in" } } : {}),
+      ...(only ? { result: { value: shown(only.inches), unit } } : {}),
       parts: [
         rowsPart("drills", nearest.length > 1 ? "equally near" : "nearest", nearest.map(row)),
         ...(below ? [rowsPart("below", "next below", [row(below)])] : []),
         ...(above ? [rowsPart("above", "next above", [row(above)])] : []),
       ],
       formula: "the smallest difference in diameter",
-      source: `${drillSizesCitation.document}, number and letter series, as tool makers print it, row by row as marked; fractions: exact sixty-fourths up to 1 in`,
+      source: `${drillSizesCitation.document}, number and letter series, as tool makers print it, row by row as marked; fractions: exact sixty-fourths up to 1 in${wantedSeries === "all" || wantedSeries === "metric" ? `; metric: ${sourceText(metricDrillsCitation)}` : ""}`,
       cautions: [
         ...(outside ? ["the size lies outside the drills listed; the nearest one is far off"] : []),
-        "metric drills are not listed",
+        ...(wantedSeries === "inch"
+          ? ["metric drills were not looked at: `series=all` or `series=metric` does"]
+          : []),
+        ...(among.some((drill) => drill.series === "metric")
+          ? [
+              "which metric sizes are made is a quotation of BS 328; makers sell more of them, and shops hold fewer",
+            ]
+          : []),
         "a drill cuts a hole larger than itself; measure a test hole where it matters",
         governs,
       ],

@@ -19,8 +19,8 @@ export type InputKind =
   | { readonly kind: "any quantity" }
   /** A length, or in terms of other inputs: `2D`, where D is the input `diameter`. */
   | { readonly kind: "length in sizes"; readonly sizes: Readonly<Record<string, string>> }
-  /** Several lengths above zero: `1.00, 2.00, 1.00 in`. */
-  | { readonly kind: "lengths" }
+  /** Several numbers with one unit or one each: `1.00, 2.00, 1.00 in`. */
+  | { readonly kind: "quantities"; readonly dimension: Dimension; readonly range: Range }
   /** Stretches of a line: `2.0-2.6 in, 3.5-3.9 in`. */
   | { readonly kind: "stretches" }
   /** A plain number. */
@@ -51,7 +51,7 @@ export interface InputValues {
   readonly quantity: Quantity;
   readonly "any quantity": Quantity;
   readonly "length in sizes": Quantity;
-  readonly lengths: readonly Quantity[];
+  readonly quantities: readonly Quantity[];
   readonly stretches: readonly Stretch[];
   readonly number: Fraction;
   readonly choice: string;

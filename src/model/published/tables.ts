@@ -4,6 +4,7 @@ import { exactText } from "../quantity.ts";
 import { units } from "../unit.ts";
 import { adhesiveSchedule, adhesiveScheduleCitation } from "./army-tm-1-1520-240-bd.ts";
 import { type Drill, drillSizesCitation, letterDrills, numberDrills } from "./drill-sizes.ts";
+import { metricDrills, metricDrillsCitation } from "./metric-drills.ts";
 import {
   minimumFuelCitation,
   minimumGallonsPerHorsepower,
@@ -87,6 +88,19 @@ export const publishedTables: readonly PublishedTable[] = [
     heads: drillHeads,
     rows: letterDrills.map(drillRow),
     notes: ["millimetres are the inches times 25.4, exactly"],
+  },
+  {
+    name: "metric-drills",
+    title: "Metric drills",
+    ...cited(metricDrillsCitation),
+    heads: ["From, mm", "To, mm", "Steps, mm"],
+    rows: [
+      ["0.2", "0.98", "every 0.1, and 0.02, 0.05 and 0.08 above it"],
+      ["1.0", "2.95", "every 0.05"],
+      ["3.0", "13.9", "every 0.1"],
+      ["14.0", "25.0", "every 0.25"],
+    ],
+    notes: [`${metricDrills.length} sizes in all`],
   },
   {
     name: "adhesive-schedule",

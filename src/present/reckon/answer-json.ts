@@ -93,7 +93,7 @@ function valueJson(read: ReadInput): { readonly value: Json; readonly unit: stri
     case "any quantity":
     case "length in sizes":
       return { value: number(read.value.amount), unit: read.value.unit.symbol };
-    case "lengths": {
+    case "quantities": {
       const unit = read.value[0]?.unit;
       return { value: read.value.map((each) => inUnit(each, unit)), unit: unit?.symbol ?? null };
     }

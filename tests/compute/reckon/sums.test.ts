@@ -2,6 +2,7 @@
 
 import { describe, expect, test } from "vitest";
 import { sums } from "../../../src/compute/reckon/index.ts";
+import { metricDrills, metricDrillsCitation } from "../../../src/model/published/metric-drills.ts";
 import { reckoned, reckonedText, refusal, sumNamed } from "../../support/reckoned.ts";
 import { quantity } from "../../support/typed-quantity.ts";
 
@@ -182,6 +183,43 @@ describe("drill", () => {
     ]);
   });
 
+  test("metric drills: only when asked for, or for a size in millimetres", () => {
+    // No. 30 is 0.1285 in, 3.3 mm would be nearer to 0.1300 in.
+    expect(reckoned("drill", "size=0.1300 in").drills).toMatchObject([{ name: "No. 30" }]);
+    expect(reckoned("drill", "size=0.1300 in", "series=all").drills).toMatchObject([
+      { name: "3.3 mm", diameter: 0.129921259843 },
+    ]);
+    const metric = reckoned("drill", "size=3.26 mm");
+    expect(metric).toMatchObject({ unit: "mm", result: 3.2639 });
+    expect(metric.drills).toMatchObject([{ name: "No. 30", diameter: 3.2639 }]);
+    expect(reckoned("drill", "size=3.25 mm", "series=metric")).toMatchObject({
+      result: null,
+      drills: [{ name: "3.2 mm" }, { name: "3.3 mm" }],
+    });
+    expect(reckoned("drill", "size=3.25 mm").source).toContain("BS 328");
+    expect(reckoned("drill", "size=1/4 in").source).not.toContain("BS 328");
+  });
+
+  test("the metric series by its rule: 230 sizes less the three above 25 mm", () => {
+    expect(metricDrills).toHaveLength(227);
+    const millimetres = metricDrills.map((size) => size.valueOf());
+    expect(millimetres.slice(0, 5)).toEqual([0.2, 0.22, 0.25, 0.28, 0.3]);
+    expect(millimetres.filter((size) => size > 0.95 && size < 1.1)).toEqual([0.98, 1, 1.05]);
+    expect(millimetres.filter((size) => size > 2.9 && size < 3.2)).toEqual([2.95, 3, 3.1]);
+    expect(millimetres.filter((size) => size > 13.8 && size < 14.5)).toEqual([13.9, 14, 14.25]);
+    expect(millimetres.at(-1)).toBe(25);
+    expect(millimetres.toSorted((a, b) => a - b)).toEqual(millimetres);
+    expect(metricDrillsCitation.status).toBe("secondary");
+  });
+
+  test("the end of the series asked for is outside as well, unless it is that very drill", () => {
+    const told = (...typed: string[]) =>
+      String(reckoned("drill", ...typed).cautions).includes("outside the drills listed");
+    expect(told("size=0.25 in", "series=number")).toBe(true);
+    expect(told("size=0.228 in", "series=number")).toBe(false);
+    expect(told("size=1 in")).toBe(false);
+  });
+
   test("two drills equally near are both named", () => {
     // Half-way between No. 31 (0.1200) and No. 30 (0.1285).
     const answer = reckoned("drill", "size=0.12425 in", "series=number");
@@ -336,6 +374,60 @@ describe("bends", () => {
     );
     const short = refusal("flat-pattern", ...sheet, "angle=90 deg", "legs=1 in, 0.39 in, 0.19 in");
     expect(short).toContain("`0.39 in`, `0.19 in`: shorter than the setbacks beside it");
+  });
+
+  test("flat-pattern: several bends, each with its own radius and angle", () => {
+    // A joggled angle, by hand: SB 0.2 (90°, R 0.16), 0.1 (90°, R 0.06), 0.041421 (45°, R 0.06).
+    const answer = reckoned(
+      "flat-pattern",
+      "legs=1, 2, 1.5, 0.75 in",
+      "radius=0.16, 0.06, 0.06 in",
+      "thickness=0.040 in",
+      "angle=90, 90, 45 deg",
+    );
+    const back = 0.1 * Math.tan(Math.PI / 8);
+    const of = (radius: number, degrees: number) => (0.01743 * radius + 0.0078 * 0.04) * degrees;
+    const close = (figures: unknown, expected: number[]) => {
+      expect(figures).toHaveLength(expected.length);
+      for (const [index, each] of expected.entries())
+        expect((figures as number[])[index]).toBeCloseTo(each, 9);
+    };
+    close(answer.setbacks, [0.2, 0.1, back]);
+    close(answer.flats, [0.8, 1.7, 1.4 - back, 0.75 - back]);
+    close(answer.allowances, [of(0.16, 90), of(0.06, 90), of(0.06, 45)]);
+    expect(answer.width).toBeCloseTo(
+      5.25 - 0.6 - 2 * back + of(0.16, 90) + of(0.06, 90) + of(0.06, 45),
+      9,
+    );
+    expect(answer.setback).toBeUndefined();
+  });
+
+  test("flat-pattern: one radius typed for each bend is the same part", () => {
+    const legs = ["legs=1.00, 2.00, 1.00 in", "thickness=0.040 in"];
+    const once = reckoned("flat-pattern", ...legs, "radius=0.16 in", "angle=90 deg");
+    const each = reckoned("flat-pattern", ...legs, "radius=0.16, 4.064 mm", "angle=90, 90 deg");
+    const inches = reckoned("flat-pattern", ...legs, "radius=0.16, 0.16 in", "angle=90, 90 deg");
+    expect(inches).toMatchObject({ flats: once.flats, width: once.width });
+    expect(each.width).not.toBe(once.width);
+  });
+
+  test("flat-pattern: as many radii and angles as bends, or one", () => {
+    const typed = ["legs=1, 1, 1, 1 in", "thickness=0.040 in"];
+    expect(refusal("flat-pattern", ...typed, "radius=0.1, 0.2 in", "angle=90 deg")).toContain(
+      "`radius` is given 2 times for 3 bends",
+    );
+    expect(refusal("flat-pattern", ...typed, "radius=0.1 in", "angle=90, 45 deg")).toContain(
+      "`angle` is given 2 times for 3 bends",
+    );
+    expect(refusal("flat-pattern", ...typed, "radius=0.1 in", "angle=90, 180, 45 deg")).toContain(
+      "folds the sheet flat",
+    );
+    expect(refusal("flat-pattern", ...typed, "radius=0.1, -0.1, 0.1 in", "angle=90 deg")).toContain(
+      "has to be zero or more",
+    );
+    expect(refusal("flat-pattern", ...typed, "radius=0.1 in", "angle=90, 4, 4 in")).toContain(
+      "expected an angle",
+    );
   });
 
   test("an open bend is not exact, a square one is", () => {
