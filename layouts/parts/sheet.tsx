@@ -3,6 +3,7 @@ import type { Page } from "../../src/present/pages/page.ts";
 import type { Shell } from "../../src/present/pages/site.ts";
 import { Dimension } from "./dimension.tsx";
 import { Figure } from "./figure.tsx";
+import { patterns, stillOf, zones } from "./still.tsx";
 import { Words } from "./words.tsx";
 
 const policy = (scripts: string) =>
@@ -109,44 +110,17 @@ export function Sheet({
         <a class="skip" href="#main">
           Skip to the sheet
         </a>
-        <svg class="defs" width="0" height="0" aria-hidden="true">
-          <defs>
-            <pattern id="hatch" width="6" height="6" patternUnits="userSpaceOnUse">
-              <path d="M-1 7L7-1M-1 1l2-2M5 7l2-2" />
-            </pattern>
-            <pattern id="cross" width="6" height="6" patternUnits="userSpaceOnUse">
-              <path d="M-1 7L7-1M-1 1l2-2M5 7l2-2M-1-1l8 8M-1 5l2 2M5-1l2 2" />
-            </pattern>
-            <path id="in" d="M0 28l-5-11h10z" />
-            <path id="out" d="M0 28l5 11h-10z" />
-          </defs>
-        </svg>
+        <svg
+          class="defs"
+          width="0"
+          height="0"
+          aria-hidden="true"
+          dangerouslySetInnerHTML={patterns}
+        />
         <div class="trim">
-          <div class="zones" aria-hidden="true">
-            {["8", "7", "6", "5", "4", "3", "2", "1"].map((zone) => (
-              <span>{zone}</span>
-            ))}
-          </div>
+          <div class="zones" aria-hidden="true" dangerouslySetInnerHTML={zones} />
           <div class="frame">
-            <header class="top">
-              <p>
-                <a href={`${root}index.html`}>{shell.title}</a>
-                <span>
-                  {shell.designation} serial {shell.serial}
-                </span>
-              </p>
-              <nav aria-label="index of sheets">
-                <ul>
-                  {shell.nav.map(({ part, text, url: to }) => (
-                    <li>
-                      <a href={`${root}${to}`} aria-current={currency(part === page.part, home)}>
-                        {text}
-                      </a>
-                    </li>
-                  ))}
-                </ul>
-              </nav>
-            </header>
+            <header class="top" dangerouslySetInnerHTML={topOf(page, shell)} />
             <main id="main" {...indexed(page)}>
               <div class="head">
                 {page.over.length > 0 && (
@@ -185,20 +159,7 @@ export function Sheet({
               </nav>
             )}
             <footer>
-              <div class="notes">
-                <p>{shell.caution}</p>
-                <p>{shell.editionNote}</p>
-                <ul>
-                  {shell.foot.map(({ text, url: to }) => (
-                    <li>
-                      <a href={`${root}${to}`}>{text}</a>
-                    </li>
-                  ))}
-                  <li>
-                    <a href={`${root}feed.xml`}>Atom feed</a>
-                  </li>
-                </ul>
-              </div>
+              <div class="notes" dangerouslySetInnerHTML={notesOf(page, shell)} />
               <dl class="block">
                 <div class="what">
                   <dt>{shell.title}</dt>
@@ -223,6 +184,50 @@ export function Sheet({
       </body>
     </html>
   );
+}
+
+function topOf({ root, part, kind }: Page<string>, shell: Shell) {
+  const home = kind === "home";
+  return stillOf(shell, `top ${root} ${part} ${home}`, () => (
+    <>
+      <p>
+        <a href={`${root}index.html`}>{shell.title}</a>
+        <span>
+          {shell.designation} serial {shell.serial}
+        </span>
+      </p>
+      <nav aria-label="index of sheets">
+        <ul>
+          {shell.nav.map(({ part: each, text, url }) => (
+            <li>
+              <a href={`${root}${url}`} aria-current={currency(each === part, home)}>
+                {text}
+              </a>
+            </li>
+          ))}
+        </ul>
+      </nav>
+    </>
+  ));
+}
+
+function notesOf({ root }: Page<string>, shell: Shell) {
+  return stillOf(shell, `notes ${root}`, () => (
+    <>
+      <p>{shell.caution}</p>
+      <p>{shell.editionNote}</p>
+      <ul>
+        {shell.foot.map(({ text, url }) => (
+          <li>
+            <a href={`${root}${url}`}>{text}</a>
+          </li>
+        ))}
+        <li>
+          <a href={`${root}feed.xml`}>Atom feed</a>
+        </li>
+      </ul>
+    </>
+  ));
 }
 
 function currency(current: boolean, home: boolean): "page" | "true" | undefined {

@@ -64,7 +64,11 @@ export async function checkOutput(
 ): Promise<OutputReport> {
   const all = await filesBelow(folder);
   const found = all.filter((file) => !except.some((name) => file.path.startsWith(`${name}/`)));
-  const site: Site = { files: new Set(found.map((file) => file.path)), anchors: new Map() };
+  const site: Site = {
+    files: new Set(found.map((file) => file.path)),
+    anchors: new Map(),
+    fromRoot: new Map(),
+  };
   const problems: OutputProblem[] = [];
   const references: Reference[] = [];
   let pages = 0;
@@ -146,6 +150,8 @@ interface Site {
   readonly files: ReadonlySet<string>;
   /** Ids by page. */
   readonly anchors: Map<string, ReadonlySet<string>>;
+  /** Files by what is left of a good address that climbs to the root, such as `assets/a.css`. */
+  readonly fromRoot: Map<string, string>;
 }
 
 interface Reference {
@@ -303,8 +309,24 @@ function styleReferences(file: string, css: string): Reference[] {
 
 type Fault = Pick<OutputProblem, "code" | "message">;
 
+// What stands around every sheet leads to the same files, by way of the root: looked up once.
+function follow(reference: Reference, site: Site, base: string): string | Fault | undefined {
+  const { file, url } = reference;
+  const rest = url.replace(climbing, "");
+  const climbsToRoot = url.length - rest.length === 3 * (file.split("/").length - 1);
+  const known = climbsToRoot ? site.fromRoot.get(rest) : undefined;
+  if (known !== undefined) return known;
+  const end = endOf(reference, site, base);
+  if (climbsToRoot && rest !== "" && !rest.startsWith("#") && typeof end === "string") {
+    site.fromRoot.set(rest, end);
+  }
+  return end;
+}
+
+const climbing = /^(?:\.\.\/)+/;
+
 /** The file of this site that is meant, or what is wrong; undefined for one elsewhere. */
-function follow(
+function endOf(
   { file, kind, url }: Reference,
   site: Site,
   base: string,

@@ -45,24 +45,25 @@ export function tagsOf(html: string): PageTag[] {
   };
 
   for (let at = html.indexOf("<"); at !== -1; at = html.indexOf("<", at)) {
+    quietTag.lastIndex = at;
+    if (quietTag.test(html)) {
+      at = quietTag.lastIndex;
+      continue;
+    }
     const here = lineAt(at);
     if (html.startsWith("<!--", at)) {
       at = after(html, "-->", at + 4, here, "a comment");
     } else if (html[at + 1] === "!" || html[at + 1] === "?") {
       at = after(html, ">", at, here, "a declaration");
-    } else if (/^<\/[a-z]/i.test(html.slice(at, at + 3))) {
-      at = after(html, ">", at, here, "a closing tag");
     } else {
       openingTag.lastIndex = at;
-      const match = openingTag.exec(html);
-      if (!match) throw new PageFault(`a tag is not understood: ${html.slice(at, at + 40)}`, here);
-      const name = (match[1] ?? "").toLowerCase();
-      const typed = match[2] ?? "";
+      const typed = openingTag.exec(html)?.[0];
+      if (typed === undefined) {
+        throw new PageFault(`a tag is not understood: ${html.slice(at, at + 40)}`, here);
+      }
+      const { name, attributes } = tagOf(typed, here);
       at = openingTag.lastIndex;
-      // Most tags of a large site end here: no map is made for them.
-      if (!tellingTags.has(name) && harmlessAttributes.test(typed)) continue;
-      const attributes = attributesOf(typed, here);
-      if (["script", "style", "title", "textarea"].includes(name) && match[3] !== "/") {
+      if (["script", "style", "title", "textarea"].includes(name) && !typed.endsWith("/>")) {
         const close = new RegExp(`</${name}\\s*>`, "gi");
         close.lastIndex = at;
         const end = close.exec(html);
@@ -77,31 +78,37 @@ export function tagsOf(html: string): PageTag[] {
   return tags;
 }
 
-// Tags that mean something even without an attribute that does.
-const tellingTags = new Set([
-  "a",
-  "area",
-  "audio",
-  "base",
-  "body",
-  "embed",
-  "iframe",
-  "img",
-  "link",
-  "meta",
-  "object",
-  "script",
-  "source",
-  "style",
-  "textarea",
-  "title",
-  "video",
-]);
-const harmlessAttributes =
-  /^(?:\s+(?:class|scope|colspan|rowspan|headers|role|datetime|tabindex|hidden|lang|width|height|viewBox|d|x|y|x[12]|y[12]|cx|cy|r|rx|ry|points|transform|text-anchor|dominant-baseline|data-[a-z-]+|aria-[a-z]+)(?:="[^"]*")?)*$/;
-
+// Most tags of a large site: closing ones, and those that mean nothing without an attribute and
+// have none that loads, links, runs or names. No map is made for them.
+const telling =
+  "a|area|audio|base|body|embed|iframe|img|link|meta|object|script|source|style|textarea|title|video";
+const harmless =
+  "class|scope|colspan|rowspan|headers|role|datetime|tabindex|hidden|lang|width|height|viewBox|d|x|y|x[12]|y[12]|cx|cy|r|rx|ry|points|transform|text-anchor|dominant-baseline|data-[a-z-]+|aria-[a-z]+";
+const quietTag = new RegExp(
+  `<(?:/[a-zA-Z][^>]*|(?!(?:${telling})[\\s/>])[a-z][a-z0-9]*(?:\\s+(?:${harmless})(?:="[^"]*")?)*\\s*/?)>`,
+  "y",
+);
 const openingTag =
-  /<([a-z][a-z0-9:-]*)((?:\s+[^\s"'<>/=]+(?:\s*=\s*(?:"[^"]*"|'[^']*'|[^\s"'<>=`]+))?)*)\s*(\/?)>/giy;
+  /<[a-z][a-z0-9:-]*(?:\s+[^\s"'<>/=]+(?:\s*=\s*(?:"[^"]*"|'[^']*'|[^\s"'<>=`]+))?)*\s*\/?>/iy;
+const tagName = /^<([a-z][a-z0-9:-]*)/i;
+
+// The tags around a sheet are the same on every page of its depth.
+const known = new Map<string, Pick<PageTag, "name" | "attributes">>();
+const mostKnown = 2000;
+
+function tagOf(typed: string, line: number): Pick<PageTag, "name" | "attributes"> {
+  const seen = known.get(typed);
+  if (seen) return seen;
+  const name = tagName.exec(typed)?.[1]?.toLowerCase() ?? "";
+  const attributes = attributesOf(
+    typed.slice(1 + name.length).replace(/(?<=["'\s])\/>$|>$/, ""),
+    line,
+  );
+  if (known.size === mostKnown) known.clear();
+  known.set(typed, { name, attributes });
+  return { name, attributes };
+}
+
 const attribute = /([^\s"'<>/=]+)(?:\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'<>=`]+)))?/g;
 
 function attributesOf(text: string, line: number): Map<string, string> {

@@ -44,6 +44,8 @@ export async function indexSite(
         // finds the No. 30 drill; part numbers such as AN470AD4-5 are found whole and by parts.
         includeCharacters: "/.",
         keepIndexUrl: false,
+        // What a result shows. Thousands of small files are slow to write, to flush and to copy.
+        maxFragments: 400,
       }),
     );
     if (index === undefined) throw new Error("search index: there is none");

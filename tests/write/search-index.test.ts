@@ -70,16 +70,46 @@ test("finds what people look for, by the same script as the search page", async 
   expect(made).toContain("pagefind.js");
   expect(made.filter((file) => /ui|highlight|playground|\.css$/.test(file))).toEqual([]);
 
+  const { found } = await searchOf(site);
+  for (const [query, ...expected] of queries) {
+    const urls = await found(query);
+    expect([query, ...urls]).toEqual([query, ...expected.map((n) => `/${n}/`).sort()]);
+  }
+});
+
+/** Searches a site as the search page does, by its own copy of the script. */
+async function searchOf(site: string): Promise<{ found(query: string): Promise<string[]> }> {
   const server = await startPreviewServer({ siteFolder: site, port: 0 });
   onTestFinished(() => server.close());
   const script = pathToFileURL(join(site, "pagefind/pagefind.js")).href;
   const pagefind = (await import(/* @vite-ignore */ script)) as Search;
   await pagefind.options({ basePath: `${server.address}pagefind/`, baseUrl: "/" });
-  for (const [query, ...expected] of queries) {
-    const { results } = await pagefind.search(query);
-    const found = await Promise.all(results.map(async (result) => (await result.data()).url));
-    expect([query, ...found.sort()]).toEqual([query, ...expected.map((n) => `/${n}/`).sort()]);
-  }
+  return {
+    async found(query) {
+      const { results } = await pagefind.search(query);
+      const urls = await Promise.all(results.map(async (result) => (await result.data()).url));
+      return urls.sort();
+    },
+  };
+}
+
+test("keeps thousands of pages in a few hundred files, and finds each", async () => {
+  const names = Array.from({ length: 900 }, (_, at) => `p${at}`);
+  const site = scratchFolder(
+    Object.fromEntries(
+      names.map((name) => [
+        `${name}/index.html`,
+        `<!doctype html><html lang="en"><title>${name}</title><main data-pagefind-body>word${name}</main></html>`,
+      ]),
+    ),
+  );
+  expect(await indexSite(site)).toEqual({ pages: names.length });
+  const fragments = filesIn(join(site, "pagefind")).filter((file) => file.includes("fragment"));
+  expect(fragments.length).toBeLessThanOrEqual(400);
+
+  const { found } = await searchOf(site);
+  for (const name of ["p0", "p450", "p899"])
+    expect(await found(`word${name}`)).toEqual([`/${name}/`]);
 });
 
 test("gives the same files for the same pages", async () => {

@@ -115,20 +115,33 @@ export function proseTokens(source: string): readonly Token[] {
   return markdown.parse(source, { setting: { idPrefix: "", topHeading: 2, taken: new Map() } });
 }
 
-/** The first sentences of a day's prose as plain text, at most `length` characters. */
+/** The first sentences of a day's prose as plain text, at most `length` characters, up to 320. */
 export function excerpt(source: string, length: number): string {
-  // Enough of it for the words asked for, whatever marks stand between them.
-  const text = proseTokens(source.slice(0, 4 * length + 200))
-    .filter(({ type }, index, all) => type === "inline" && all[index - 1]?.type !== "heading_open")
-    .map(({ children }) => (children ?? []).map(textOf).join(""))
-    .join(" ")
-    .replace(/\s+/g, " ")
-    .trim();
+  const text = plainBeginning(source);
   if (text.length <= length) return text;
   const cut = text.slice(0, length);
   const stop = cut.lastIndexOf(". ");
   if (stop > length / 2) return cut.slice(0, stop + 1);
   return `${cut.slice(0, cut.lastIndexOf(" "))} …`;
+}
+
+// A day is quoted on its own sheet, on its month's, and in titles.
+const beginnings = new Map<string, string>();
+const mostBeginnings = 10_000;
+
+// Enough of it for the longest excerpt, whatever marks stand between the words.
+function plainBeginning(source: string): string {
+  const known = beginnings.get(source);
+  if (known !== undefined) return known;
+  const text = proseTokens(source.slice(0, 1500))
+    .filter(({ type }, index, all) => type === "inline" && all[index - 1]?.type !== "heading_open")
+    .map(({ children }) => (children ?? []).map(textOf).join(""))
+    .join(" ")
+    .replace(/\s+/g, " ")
+    .trim();
+  if (beginnings.size === mostBeginnings) beginnings.clear();
+  beginnings.set(source, text);
+  return text;
 }
 
 /** One piece of parsed Markdown. */
