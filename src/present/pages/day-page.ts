@@ -31,7 +31,7 @@ import { type FindingView, findingView } from "./views/finding-view.ts";
 import { type HoldView, holdView } from "./views/hold-view.ts";
 import { type InspectionView, inspectionView } from "./views/inspection-view.ts";
 import { type LayoutView, layoutAnchor, layoutView } from "./views/layout-view.ts";
-import { type PhotoView, photoView } from "./views/photo-view.ts";
+import { type PhotoView, photoView, thumbnailView } from "./views/photo-view.ts";
 import { type ReadingView, readingView } from "./views/reading-view.ts";
 import { type SealMention, sealMention } from "./views/seal-mention.ts";
 import { type SessionRow, sessionRow } from "./views/session-row.ts";
@@ -120,7 +120,8 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
   const { previous, next } = record.neighbours.get(date) ?? {};
   const sheet = record.sheetOf.get(date) ?? 0;
   const number = `sheet ${sheet} of ${record.sheetOf.size}`;
-  const image = photos.find(({ picture }) => picture !== undefined)?.picture;
+  const [first] = day.photos.filter(({ file }) => record.pictures.has(file));
+  const image = first ? thumbnailView(record, links, first) : undefined;
   const summary = excerpt(day.prose, 160);
   const description = summary || `${dateText(date)}: ${hoursText(booked.build)} hours of work.`;
   const title = dayTitle(day, record.analysis.build.assemblies);
@@ -262,7 +263,7 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
       meta: {
         title,
         date: dateText(date),
-        ...(image ? { image: image.src.slice(root.length), imageAlt: image.alt } : {}),
+        ...(image ? { image: image.jpeg.slice(root.length), imageAlt: image.alt } : {}),
       },
       sort: { date, hours: booked.build },
     },

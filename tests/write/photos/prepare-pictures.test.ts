@@ -135,8 +135,8 @@ describe("a published picture", () => {
       ["x.png"],
     );
     const picture = pictures.get("x.png");
-    expect(picture?.avif.map(({ width }) => width)).toEqual([480, 800, 1200, 1300]);
-    expect(picture?.jpeg.map(({ width }) => width)).toEqual([480, 800, 1200, 1300]);
+    expect(picture?.avif.map(({ width }) => width)).toEqual([240, 480, 800, 1200, 1300]);
+    expect(picture?.jpeg.map(({ width }) => width)).toEqual([240, 480, 800, 1200, 1300]);
     const wide = await prepare(workshop({ "x.png": await noise(1700, 34).png().toBuffer() }), [
       "x.png",
     ]);

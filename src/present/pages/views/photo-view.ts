@@ -71,9 +71,10 @@ export function pictureView(
   const middle = picture?.jpeg.findLast(({ width }) => width <= 800) ?? picture?.jpeg[0];
   const largest = picture?.jpeg.at(-1);
   if (!picture || !middle || !largest) return undefined;
+  // The smallest is for lists; a photo that has no larger one is shown in it.
   const set = (files: readonly PictureFile[]) =>
     files
-      .filter(({ width }) => width <= 1200)
+      .filter(({ width }) => width <= 1200 && (width > 240 || files.length === 1))
       .map(({ url, width }) => `${links.root}${url} ${width}w`)
       .join(", ");
   return {
