@@ -35,6 +35,13 @@ export function optional<T>(shape: Shape<T>, example: string): Field<T> & { requ
   return { shape, required: false, example };
 }
 
+// What stands behind a comma inside braces is a key, even where a decimal was meant.
+function strayed(name: string): readonly string[] {
+  return /^\d/.test(name)
+    ? ["inside `{ … }` a comma ends a value: write decimals with a point, as in `0.25 in`"]
+    : ["leave it out, or move what it says into the prose"];
+}
+
 /**
  * A map with known keys only. An unknown key is a fault, with the nearest known one as help;
  * so is a required key that is missing.
@@ -52,9 +59,7 @@ export function record<F extends Fields>(what: string, fields: F): Shape<RecordO
         message: `${what} has no \`${name}\``,
         label: nearest ? `did you mean \`${nearest}\`?` : "not known here",
         notes: [`known here: ${names.join(", ")}`],
-        help: nearest
-          ? [`write \`${fields[nearest]?.example ?? nearest}\``]
-          : ["leave it out, or move what it says into the prose"],
+        help: nearest ? [`write \`${fields[nearest]?.example ?? nearest}\``] : strayed(name),
       });
     }
     const values: Record<string, unknown> = { span: map.span, node: map };

@@ -278,3 +278,14 @@ test("line ends of Windows and a byte order mark change no place", () => {
     span: { line: 3, column: 1, text: "titel: Ribs" },
   });
 });
+
+test("a decimal comma inside braces is named where it cuts the value in two", () => {
+  const { diagnostics } = readSmall({
+    [marchFile]: entry("readings:\n  - { what: edge, rule: edge, value: 0,25 in }"),
+  });
+  const strayed = diagnostics.find(({ code }) => code === "unknown-key");
+  expect(strayed?.message).toBe("a reading has no `25 in`");
+  expect(strayed?.help).toEqual([
+    "inside `{ … }` a comma ends a value: write decimals with a point, as in `0.25 in`",
+  ]);
+});
