@@ -1,4 +1,5 @@
-import type { PortionPage, PortionSumView } from "../src/present/pages/portion-page.ts";
+import type { PortionPage } from "../src/present/pages/portion-page.ts";
+import type { PortionSumView } from "../src/present/portion/portion-report.ts";
 import { Findings } from "./parts/finding.tsx";
 import { Section } from "./parts/section.tsx";
 import { Sheet } from "./parts/sheet.tsx";
@@ -6,7 +7,7 @@ import { Table } from "./parts/table.tsx";
 import { template } from "./parts/template.tsx";
 import { Fact, Words } from "./parts/words.tsx";
 
-const shareHeads = ["#Kit or part maker", "#Paid help", "#Assembly", "#Fabrication"];
+const shareHeads = ["#A Kit or part maker", "#B Paid help", "#C Assembly", "#D Fabrication"];
 
 export const { data, render } = template("portion", ({ page, shell }) => (
   <Sheet page={page} shell={shell}>
@@ -20,7 +21,10 @@ export const { data, render } = template("portion", ({ page, shell }) => (
       >
         {page.lines.map((line) => (
           <tr>
-            <th scope="row">{line.title}</th>
+            <th scope="row">
+              {line.title}
+              <small>{line.source}</small>
+            </th>
             <td class="nb">{line.verdict}</td>
             <td>
               {line.says.map((each) => (
@@ -50,6 +54,7 @@ export const { data, render } = template("portion", ({ page, shell }) => (
           <Fact label={label}>{value}</Fact>
         ))}
       </dl>
+      <p class="legend">{page.form}</p>
       {page.sections.map((section) => (
         <Table
           caption={section.title}

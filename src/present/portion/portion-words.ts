@@ -10,6 +10,8 @@ export interface LineView {
   /** `reached` or `not reached`. */
   readonly verdict: string;
   readonly says: readonly string[];
+  /** Where the line is from. */
+  readonly source: string;
 }
 
 /** Both lines apart: the words of the rule, and the stricter figure that everybody quotes. */
@@ -24,6 +26,8 @@ export function linesOf({ sum, verdict, undecided, worst }: PortionLedger): read
         headroomText(verdict.moreThanHalf, verdict.headroomHalf),
         ...(undecided > 0 ? [openText(undecided, worst.moreThanHalf)] : []),
       ],
+      source:
+        "“major portion”, 14 CFR 21.191(g) in the edition of January 2024; more than 50 %, Canada, AMA 549.5A",
     },
     {
       title: "51 % or more",
@@ -34,6 +38,7 @@ export function linesOf({ sum, verdict, undecided, worst }: PortionLedger): read
         headroomText(verdict.fiftyOne, verdict.headroomFiftyOne),
         ...(undecided > 0 ? [openText(undecided, worst.fiftyOne)] : []),
       ],
+      source: "how people put it; at least 51 % in Brazil, ANAC on IS 21.191-001",
     },
   ];
 }
@@ -47,6 +52,10 @@ export function portionSentence({ sum, notApplicable, undecided }: PortionLedger
   ];
   return `Of ${tenthsText(sum.total)} points on the sheet the builder claims ${tenthsText(sum.builder)}, which is ${builderPercent(sum)}${apart.length > 0 ? `; ${apart.join(" and ")} and not counted` : ""}.`;
 }
+
+/** Which form the columns and the tenths are from, and what of it was not seen. */
+export const formSource =
+  "Columns and tenths as in the instructions of the Amateur-Built Aircraft Fabrication and Assembly Checklist (2011) of the FAA, fixed wing and gyroplane, of which copies were read as far as the first tasks. Its full list of tasks, the formula at its foot and the worked examples of its job aid were not seen and are not used: the tasks are those of the builder's own list, and listed tasks that apply and added ones are counted. A = maker of the kit, of a component or of a part; B = commercial assistance, for hire or compensation; C = assembly and D = fabrication by amateurs.";
 
 /** What the sheet is not, said wherever it is shown. */
 export const portionCautions: readonly string[] = [

@@ -22,6 +22,7 @@ import type { Imprint } from "./logbook/title-sheet.ts";
 import { aircraftText } from "./logbook/wording.ts";
 import { packetPdf } from "./packet/packet-pdf.ts";
 import type { Paper } from "./paper/sheet-format.ts";
+import { portionPdf } from "./portion/portion-pdf.ts";
 import { type ListedFile, readMeText } from "./read-me.ts";
 
 /** How to export. */
@@ -165,6 +166,15 @@ async function* exportedFiles(
       name: "balance.pdf",
       what: `Weight and balance report to be printed on ${paper}.`,
       data: balance,
+    };
+  }
+  const portion = await portionPdf(edited, { paper, programVersion, recordDigest });
+  if (portion) {
+    progress?.("portion.pdf");
+    yield {
+      name: "portion.pdf",
+      what: `Major-portion sheet to be printed on ${paper}.`,
+      data: portion,
     };
   }
   for (const table of tablesOf(edited.analysis)) {
