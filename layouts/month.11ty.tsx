@@ -20,6 +20,11 @@ export const { data, render } = template("month", ({ page, shell }) => (
         {page.brought.text}
       </a>
     </p>
+    {page.report && (
+      <p class="legend">
+        To print and hand round: <Words of={page.report} />.
+      </p>
+    )}
     {page.seal && (
       <p class="legend">
         Sealed as <code>{page.seal.short}</code>: <Words of={page.seal.means} />.

@@ -10,6 +10,7 @@ import type { Edition } from "../present/record/edition.ts";
 import { privateEdition, publicEdition } from "../present/record/public-edition.ts";
 import { shareablePhoto } from "../present/share/page-share.ts";
 import { renderSite } from "../write/eleventy/render-site.ts";
+import { writeReports } from "../write/exports/report/write-reports.ts";
 import { writeTemplates } from "../write/exports/templates/write-templates.ts";
 import { writeFeeds } from "../write/feeds.ts";
 import { withLock } from "../write/lock.ts";
@@ -129,6 +130,10 @@ function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
       ...(signal ? { signal } : {}),
     });
     await writeShareSheets(next, site.shareSheets, {
+      cacheFolder: resolve(".witness-cache", "drawings"),
+      ...(signal ? { signal } : {}),
+    });
+    await writeReports(next, site.reports, {
       cacheFolder: resolve(".witness-cache", "drawings"),
       ...(signal ? { signal } : {}),
     });

@@ -1,10 +1,11 @@
 import type { CalendarDate, CalendarMonth } from "../../model/calendar.ts";
 import { daysText, monthText } from "../format/dates.ts";
 import { hoursText } from "../format/hours.ts";
+import { reportUrl } from "../report/month-report.ts";
 import { monthShare } from "../share/share-sheet.ts";
 import { places, rootOf } from "./addresses.ts";
 import { linksFrom } from "./links.ts";
-import type { Page, Sum } from "./page.ts";
+import type { Link, Page, Sum } from "./page.ts";
 import type { RecordIndex } from "./record-index.ts";
 import { lengthOf } from "./views/month-ruler.ts";
 import { type SealMention, sealMention } from "./views/seal-mention.ts";
@@ -18,6 +19,8 @@ export interface MonthPage extends Page<"month"> {
   readonly apart?: string;
   /** Hours of building before this month. */
   readonly brought: { readonly text: string; readonly sum: Sum };
+  /** The month on one sheet to be printed; absent in the private edition. */
+  readonly report?: Link;
   /** Present once the month is closed. */
   readonly seal?: SealMention;
 }
@@ -64,6 +67,9 @@ export function monthPage(
       sum: { of: "build", href: links.to(places.hours, "by-month") },
     },
     ...(hours.apart > 0 ? { apart: hoursText(hours.apart) } : {}),
+    ...(record.edition === "public"
+      ? { report: { text: "The month on one sheet (PDF)", href: `${root}${reportUrl(month)}` } }
+      : {}),
     ...(seal ? { seal } : {}),
     block: {
       title,

@@ -2,6 +2,7 @@ import { ruleSets } from "../../model/published/rule-sets.ts";
 import { publishedTables } from "../../model/published/tables.ts";
 import { noonOf } from "../feeds/timestamp.ts";
 import { caution, type Edition, editionNote } from "../record/edition.ts";
+import { type MonthReport, monthReports } from "../report/month-report.ts";
 import { type Badge, badgeOf } from "../share/badge.ts";
 import {
   recordShare,
@@ -116,6 +117,8 @@ export interface Site {
   readonly pages: SitePages;
   /** Sheets to be printed at full size, which days link to. */
   readonly templates: readonly Template[];
+  /** A sheet to be printed for each month, oldest first; none in the private edition. */
+  readonly reports: readonly MonthReport[];
   readonly badge: Badge;
   /** Share pictures to be drawn; none while the address is unknown. */
   readonly shareSheets: readonly ShareSheet[];
@@ -168,6 +171,7 @@ export function sitePages(input: SiteInput): Site {
       notFound: [notFoundPage(record)],
     },
     templates: templatesOf(record),
+    reports: monthReports(record),
     badge: badgeOf(record),
     shareSheets: shareSheets(record),
   };

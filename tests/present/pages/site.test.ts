@@ -3,6 +3,7 @@ import { analyze } from "../../../src/compute/analyze.ts";
 import type { CalendarDate } from "../../../src/model/calendar.ts";
 import type { Picture, Pictures } from "../../../src/present/pages/picture.ts";
 import { type Site, type SitePages, sitePages } from "../../../src/present/pages/site.ts";
+import { reportUrl } from "../../../src/present/report/month-report.ts";
 import { eventfulAnalysis, privateWords } from "../../support/eventful-build.ts";
 import { asOf, day, photo, project, session, smallBuild } from "../../support/small-build.ts";
 
@@ -66,7 +67,10 @@ describe("addresses", () => {
   });
 
   test("every link is relative, names a file, and leads to a page and a place on it", () => {
-    const files = new Map(pagesOf(open).map((page) => [fileOf(page.url), anchorsOf(page)]));
+    const files = new Map<string, ReturnType<typeof anchorsOf>>([
+      ...pagesOf(open).map((page) => [fileOf(page.url), anchorsOf(page)] as const),
+      ...open.reports.map(({ month }) => [reportUrl(month), anchorsOf({})] as const),
+    ]);
     for (const page of pagesOf(open).filter(({ kind }) => kind !== "not found")) {
       for (const href of hrefsOf(page)) {
         expect(href).not.toMatch(/^(?:\/|[a-z]+:)/);

@@ -6,6 +6,7 @@ import { analyze } from "../../../src/compute/analyze.ts";
 import { assemblyFeeds, feedOf } from "../../../src/present/feeds/feed-of.ts";
 import { type SitePages, sitePages } from "../../../src/present/pages/site.ts";
 import { renderSite } from "../../../src/write/eleventy/render-site.ts";
+import { writeReports } from "../../../src/write/exports/report/write-reports.ts";
 import { writeFeeds } from "../../../src/write/feeds.ts";
 import { checkOutput } from "../../../src/write/output-checks.ts";
 import { writeBadge } from "../../../src/write/share/write-badge.ts";
@@ -38,6 +39,7 @@ beforeAll(async () => {
   out.mockRestore();
   log.mockRestore();
   for (const feed of [feedOf(site), ...assemblyFeeds(site)]) await writeFeeds(folder, feed);
+  await writeReports(folder, site.reports, { cacheFolder });
   await writeBadge(folder, site.badge);
   await writeShareSheets(folder, site.shareSheets, { cacheFolder });
 });

@@ -14,6 +14,8 @@ export interface TitleBlock {
   readonly asOf: string;
   /** First digits of the record's digest. */
   readonly digest: string;
+  /** What the digest is of, when it is not the record. */
+  readonly digestLabel?: string;
   /** Printed below the frame. */
   readonly caution: string;
   /** What the leaves are called; `sheet` unless said. */
@@ -75,7 +77,11 @@ export function planTitleBlock(
     { label: "Edition", value: block.edition, width: width * 0.16, bold: true },
     { label: "Judged on", value: block.asOf, width: width * 0.17 },
     { ...(block.figure ?? { label: `Hours this ${leaf}`, value: hours }), width: width * 0.19 },
-    { label: "Record, SHA-256 begins", value: block.digest, width: width * (0.48 - initials) },
+    {
+      label: block.digestLabel ?? "Record, SHA-256 begins",
+      value: block.digest,
+      width: width * (0.48 - initials),
+    },
     // Empty, to be filled in by hand.
     ...(block.initials ? [{ label: "Initials", value: "", width: width * initials }] : []),
   ];
