@@ -135,25 +135,28 @@ function Evidence({ of }: { of: PortionPage["evidence"] }) {
     <Table
       caption="Claimed tasks and the entries that show them"
       quiet
+      class="broad"
       heads={["No.", "Task", "Lacks or contradicts", "Entries", "#Photographs"]}
     >
       {of.map((each) => (
         <tr>
-          <td class="nb">{each.number}</td>
-          <th scope="row">
-            <a href={each.href}>{each.title}</a>
-          </th>
+          <td class="nb">
+            <a href={each.href}>{each.number}</a>
+          </td>
+          <th scope="row">{each.title}</th>
           <td class={each.lacks.length + each.contradicts.length > 0 ? "wants" : undefined}>
             {[...each.lacks, ...each.contradicts].join(", ") || "nothing"}
           </td>
           <td>
             {each.entries.map((entry, index) => (
               <>
-                {index > 0 && ", "}
-                <Words of={entry} />
+                <span class="nb">
+                  <Words of={entry} />
+                  {index + 1 < each.entries.length && ","}
+                </span>{" "}
               </>
             ))}
-            {each.more > 0 && ` and ${each.more} more`}
+            {each.more > 0 && `and ${each.more} more`}
           </td>
           <td class="n">{each.photographs}</td>
         </tr>
