@@ -3,6 +3,7 @@ import type { ReadingView } from "../../src/present/pages/views/reading-view.ts"
 import { FigureOf } from "./figure-of.tsx";
 import { MeasurementStrip } from "./measurement-strip.tsx";
 import { Values, Verdict } from "./reading.tsx";
+import { StruckLines } from "./struck.tsx";
 import { Table } from "./table.tsx";
 import { Words } from "./words.tsx";
 
@@ -70,6 +71,7 @@ function Row({ of, limitsToo }: { of: ReadingView; limitsToo: boolean }) {
       </td>
       <td class="values">
         <Values of={of} />
+        <StruckLines of={of.struck} />
       </td>
       <td>{of.strip && <MeasurementStrip of={of.strip} bare />}</td>
       <td>

@@ -1,6 +1,7 @@
 import type { ReadingView } from "../../src/present/pages/views/reading-view.ts";
 import { FigureOf } from "./figure-of.tsx";
 import { MeasurementStrip } from "./measurement-strip.tsx";
+import { StruckLines } from "./struck.tsx";
 import { Joined, Words } from "./words.tsx";
 
 /** The verdict in words, with a sign that does not need colour. */
@@ -41,6 +42,7 @@ export function Reading({ of, dated = false }: { of: ReadingView; dated?: boolea
         <Verdict of={of} />
       </header>
       {of.strip && <MeasurementStrip of={of.strip} />}
+      <StruckLines of={of.struck} />
       <p class="evidence">
         <Joined
           by="; "

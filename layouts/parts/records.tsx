@@ -4,6 +4,7 @@ import type { HoldView } from "../../src/present/pages/views/hold-view.ts";
 import type { InspectionView } from "../../src/present/pages/views/inspection-view.ts";
 import type { SessionRow } from "../../src/present/pages/views/session-row.ts";
 import type { SquawkView } from "../../src/present/pages/views/squawk-view.ts";
+import { StruckLines } from "./struck.tsx";
 import { Table } from "./table.tsx";
 import { Joined, WordList, Words } from "./words.tsx";
 
@@ -88,12 +89,7 @@ export function Sessions({
             {row.stage !== undefined && <span class="stage">{row.stage}</span>}
             {row.lots.length > 0 && <small>used {row.lots.join("; ")}</small>}
             {row.note !== undefined && <small>{row.note}</small>}
-            {row.struck.map(({ value, was, now, on }) => (
-              <small data-struck>
-                {value} {was === "" ? "not said" : <s>{was}</s>}, now {now}: amended{" "}
-                <Words of={on} />
-              </small>
-            ))}
+            <StruckLines of={row.struck} />
           </td>
           <td>{row.who.join(", ")}</td>
           <td>{row.kind}</td>

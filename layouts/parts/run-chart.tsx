@@ -2,7 +2,7 @@ import type { RunChart as ChartView } from "../../src/present/pages/views/run-ch
 
 /** Values against one rule over the calendar. The tables below hold the same numbers. */
 export function RunChart({ of }: { of: ChartView }) {
-  const { band, spans, limits, marks, months, summary } = of;
+  const { band, spans, limits, marks, struck, months, summary } = of;
   return (
     <figure class="chart">
       <svg class="plot" height="220" role="img" aria-labelledby="run-title run-desc">
@@ -31,6 +31,11 @@ export function RunChart({ of }: { of: ChartView }) {
             <circle class={replaced ? "again" : "mark"} cx={x} cy={y} r="3.5" />
           ),
         )}
+        {struck.map(({ x, y }) => (
+          <svg x={x} y={y} overflow="visible" aria-hidden="true">
+            <path class="struck" d="M-4-4l8 8m0-8l-8 8" />
+          </svg>
+        ))}
         {months.map(({ x, label }) => (
           <>
             <line class="tick" x1={x} x2={x} y1="100%" y2="97%" />
@@ -45,6 +50,8 @@ export function RunChart({ of }: { of: ChartView }) {
       <figcaption>
         Each value on its day{band || spans.length > 0 ? "; the shaded part is allowed" : ""}. A
         triangle lies outside; what is hollow was measured again.
+        {struck.length > 0 && " A cross is a value that was amended since."}
+        {struck.some(({ beyond }) => beyond) && " One at the edge lies beyond it."}
       </figcaption>
     </figure>
   );

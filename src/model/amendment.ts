@@ -1,5 +1,6 @@
 import type { CalendarDate } from "./calendar.ts";
 import type { Span } from "./diagnostic.ts";
+import type { Quantity } from "./quantity.ts";
 
 /** A correction to an earlier day. The old value stays readable; totals use the new one. */
 export interface Amendment {
@@ -12,5 +13,14 @@ export interface Amendment {
   readonly was: string;
   readonly now: string;
   readonly why: string;
+  /** Present where it corrects a reading. */
+  readonly reading?: AmendedReading;
   readonly span: Span;
+}
+
+/** The reading that an amendment corrects. */
+export interface AmendedReading {
+  readonly id: string;
+  /** The values it had before, in the order typed; empty where they were not what was corrected. */
+  readonly values: readonly Quantity[];
 }

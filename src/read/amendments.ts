@@ -1,5 +1,6 @@
 import type { Amendment } from "../model/amendment.ts";
 import type { CalendarDate } from "../model/calendar.ts";
+import { amendedReading } from "./amended-reading.ts";
 import { amendmentsShape } from "./day-schema.ts";
 import { Faults } from "./faults.ts";
 import type { MapNode, TextNode, TypedNode } from "./typed-tree.ts";
@@ -21,7 +22,7 @@ export function amend(
   faults: Faults,
 ): { trees: DatedTree[]; amendments: Amendment[] } {
   const trees = new Map(days.map((day) => [day.date, day.tree]));
-  const amendments: Amendment[] = [];
+  const made: { readonly amendment: Amendment; readonly was: TypedNode }[] = [];
   for (const { date, tree } of [...days].sort((a, b) => (a.date < b.date ? -1 : 1))) {
     const typed = tree.entries.get("amendments")?.value;
     // The shape's own faults are reported when the day is read; here they only stop the rest.
@@ -30,7 +31,7 @@ export function amend(
       // A draft is not published: what it corrects would change with nothing to show why.
       if (!amended || isDraft(tree)) continue;
       trees.set(each.day.date, amended);
-      amendments.push({
+      const amendment = {
         date,
         day: each.day.date,
         field: each.field.text,
@@ -38,9 +39,16 @@ export function amend(
         now: asTyped(each.now),
         why: each.why.text,
         span: each.field.span,
-      });
+      };
+      made.push({ amendment, was: each.was });
     }
   }
+  // Behind all corrections, because one of them may have changed a reading's id.
+  const amendments = made.map(({ amendment, was }): Amendment => {
+    const tree = trees.get(amendment.day);
+    const reading = tree && amendedReading(tree, parsePath(amendment.field) ?? [], was);
+    return reading ? { ...amendment, reading } : amendment;
+  });
   return {
     trees: days.map(({ date, tree }) => ({ date, tree: trees.get(date) ?? tree })),
     amendments,

@@ -202,3 +202,48 @@ describe("what does not match", () => {
     expect(day?.sessions[1]?.minutes).toBe(75);
   });
 });
+
+describe("a reading that is corrected", () => {
+  const reading = (lines: string) => amended(lines).amendments[0]?.reading;
+  const amounts = (lines: string) =>
+    reading(lines)?.values.map(({ typed, unit }) => [typed, unit.symbol]);
+
+  test("is known by its id, with the values that it had", () => {
+    const lines = `  - { day: 2026-03-02, field: "readings[1].values", was: "[0.26, 0.24] in", now: "[0.26, 0.25] in", why: slip }`;
+    expect(reading(lines)?.id).toBe("2026-03-02.r1");
+    expect(amounts(lines)).toEqual([
+      ["0.26 in", "in"],
+      ["0.24 in", "in"],
+    ]);
+  });
+
+  test("by an id that another amendment gave it", () => {
+    const lines = `  - { day: 2026-03-02, field: "readings[1].values", was: "[0.26, 0.24] in", now: "[0.26, 0.25] in", why: slip }
+  - { day: 2026-03-02, field: "readings[1].id", was: "", now: E-1, why: named }`;
+    expect(reading(lines)?.id).toBe("E-1");
+  });
+
+  test("whole, value by value, or in something else than a value", () => {
+    const old =
+      "{ step: W-1, what: edge distance, rule: edge, with: caliper, values: [0.26, 0.24] in }";
+    const whole = `  - { day: 2026-03-02, field: "readings[1]", was: ${old}, now: { step: W-1, what: edge distance, rule: edge, value: 0.25 in }, why: slip }`;
+    expect(amounts(whole)).toEqual([
+      ["0.26 in", "in"],
+      ["0.24 in", "in"],
+    ]);
+    const place = `  - { day: 2026-03-02, field: "readings[1].at", was: "", now: rib 4, why: left out }`;
+    expect(reading(place)).toEqual({ id: "2026-03-02.r1", values: [] });
+    expect(amended(hours).amendments[0]).not.toHaveProperty("reading");
+  });
+});
+
+test("an old value that was no quantity is shown as text alone", () => {
+  const { build } = readSmall({
+    "days/2026-03-02.md": marchTwo.replace("values: [0.26, 0.24] in", "value: 0.26"),
+    "days/2026-03-05.md": `---\ndate: 2026-03-05\namendments:\n  - { day: 2026-03-02, field: "readings[1].value", was: 0.26, now: 0.26 in, why: unit }\n---\nRight.\n`,
+  });
+  expect(build?.days[1]?.amendments[0]).toMatchObject({
+    was: "0.26",
+    reading: { id: "2026-03-02.r1", values: [] },
+  });
+});

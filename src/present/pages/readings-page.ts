@@ -106,7 +106,7 @@ export function rulePage(record: RecordIndex, rule: ToleranceRule): RulePage {
   const groups = outcomeGroups(readings.toReversed(), (each) => readingView(record, links, each));
   const views = groups.flatMap((group) => group.readings);
   const [filled, ...others] = new Set(views.map(({ limits }) => limits));
-  const chart = runChart(rule.title, readings);
+  const chart = runChart(rule.title, readings, record.amendmentsByReading);
   const row = ruleRow(record, links.rule(rule.id), rule);
   return {
     kind: "rule",

@@ -100,6 +100,8 @@ export interface RecordIndex extends EditedAnalysis {
   /** By the day they correct. */
   readonly amendmentsByDay: ReadonlyMap<CalendarDate, readonly Amendment[]>;
   readonly amendmentsBySession: ReadonlyMap<Session, readonly Amendment[]>;
+  /** By the id of the reading they correct, oldest first. */
+  readonly amendmentsByReading: ReadonlyMap<string, readonly Amendment[]>;
   readonly dateByFile: ReadonlyMap<string, CalendarDate>;
   /** By the day whose entry they stand in. */
   readonly findingsByDate: ReadonlyMap<CalendarDate, readonly Diagnostic[]>;
@@ -195,6 +197,10 @@ export function recordIndex(input: SiteInput): RecordIndex {
       ({ day }) => day,
     ),
     amendmentsBySession: sessionAmendments(build.days),
+    amendmentsByReading: grouped(
+      build.days.flatMap((day) => day.amendments),
+      ({ reading }) => reading?.id,
+    ),
     dateByFile,
     findingsByDate: grouped(findings, ({ span }) => dateByFile.get(span.file)),
     findings,

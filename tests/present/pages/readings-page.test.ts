@@ -171,3 +171,74 @@ describe("the page of a rule", () => {
     expect(unused).not.toHaveProperty("chart");
   });
 });
+
+// The second reading is private: the third keeps its number in the entry, on the public site too.
+describe("a reading that was amended", () => {
+  const files = {
+    "rules.yaml": measuredFiles["rules.yaml"] ?? "",
+    "instruments.yaml": measuredFiles["instruments.yaml"] ?? "",
+    "days/2026-03-02.md": `---
+date: 2026-03-02
+readings:
+  - { step: W-1, what: edge, rule: edge, values: [0.26, 0.62] in }
+  - { step: W-1, what: edge, rule: edge, value: 0.97 in, private: true }
+  - { id: third, step: W-1, what: edge, rule: edge, value: 2.7 in }
+---
+Measured.
+`,
+    "days/2026-04-10.md": `---
+date: 2026-04-10
+amendments:
+  - { day: 2026-03-02, field: "readings[1].values", was: "[0.26, 0.62] in", now: "[0.26, 0.26] in", why: figures changed places }
+  - { day: 2026-03-02, field: "readings[2].value", was: 0.97 in, now: 0.27 in, why: misread }
+  - { day: 2026-03-02, field: "readings[3].value", was: 2.7 in, now: 0.27 in, why: the point }
+  - { day: 2026-03-02, field: "readings[3].at", was: "", now: root, why: left out }
+readings:
+  - { step: W-1, what: edge, rule: edge, value: 0.28 in }
+---
+Put right.
+`,
+  };
+  const ofEdition = (edition: "public" | "private") => {
+    const index = shownJournal(files, edition);
+    const rule = index.analysis.build.rules.get("edge");
+    if (!rule) throw new Error("no rule");
+    const { groups, chart } = rulePage(index, rule);
+    const struck = groups.flatMap(({ readings }) =>
+      readings.map(({ id, struck: lines }) => [
+        id,
+        lines.map(({ value, was, now, on }) => [value, was, now, on.text]),
+      ]),
+    );
+    return { struck: Object.fromEntries(struck), chart };
+  };
+
+  test("shows on its rule's page what it was, and when it was amended", () => {
+    const { struck } = ofEdition("public");
+    expect(struck).toEqual({
+      "2026-03-02.r1": [["values", "[0.26, 0.62] in", "[0.26, 0.26] in", "10 Apr"]],
+      third: [
+        ["value", "2.7 in", "0.27 in", "10 Apr"],
+        ["at", "", "root", "10 Apr"],
+      ],
+      "2026-04-10.r1": [],
+    });
+  });
+
+  test("has its old values as crosses on the chart, but not those that still stand", () => {
+    const { chart } = ofEdition("public");
+    expect(chart?.marks).toHaveLength(4);
+    expect(chart?.struck).toMatchObject([
+      { x: chart?.marks[0]?.x, beyond: true },
+      { x: chart?.marks[0]?.x, beyond: true },
+    ]);
+    expect(chart?.summary).toContain("none outside the limits; 2 amended since, drawn as crosses");
+  });
+
+  test("that is private keeps its old value in the private edition", () => {
+    expect(ofEdition("private").struck["2026-03-02.r2"]).toEqual([
+      ["value", "0.97 in", "0.27 in", "10 Apr"],
+    ]);
+    expect(ofEdition("private").chart?.struck).toHaveLength(3);
+  });
+});

@@ -10,6 +10,7 @@ import type { Link, Mention } from "../page.ts";
 import type { RecordIndex } from "../record-index.ts";
 import { type FigureView, figureView, type PrecedenceView, precedenceView } from "./figure-view.ts";
 import { type MeasurementStrip, measurementStrip } from "./measurement-strip.ts";
+import { type Struck, struck } from "./struck.ts";
 
 /** One reading with all that stands behind its verdict. */
 export interface ReadingView {
@@ -49,6 +50,8 @@ export interface ReadingView {
   /** The deviation it names has no disposition yet. */
   readonly undecided: boolean;
   readonly strip?: MeasurementStrip;
+  /** What stood here before it was amended, oldest first. */
+  readonly struck: readonly Struck[];
 }
 
 const standings: Record<ReadingStanding, string> = {
@@ -114,6 +117,7 @@ export function readingView(record: RecordIndex, links: Links, judged: JudgedRea
       : {}),
     undecided: judged.deviation !== undefined && judged.deviation.disposition === undefined,
     ...(strip ? { strip } : {}),
+    struck: (record.amendmentsByReading.get(reading.id) ?? []).map((each) => struck(links, each)),
   };
 }
 

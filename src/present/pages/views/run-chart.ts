@@ -1,5 +1,6 @@
 import type { JudgedReading } from "../../../compute/analysis.ts";
 import { outcomeOf } from "../../../compute/outcome.ts";
+import type { Amendment } from "../../../model/amendment.ts";
 import {
   addDays,
   type CalendarDate,
@@ -22,6 +23,14 @@ export interface RunMark {
   readonly replaced: boolean;
 }
 
+/** A value that stood in a reading before it was amended. */
+export interface StruckMark {
+  readonly x: Percent;
+  readonly y: Percent;
+  /** It lies beyond the chart and is drawn at its edge: a slip of the pen may be far off. */
+  readonly beyond: boolean;
+}
+
 /** Values against one rule over the calendar. Their numbers stand in the table of readings. */
 export interface RunChart {
   /** Where values are allowed, over the whole width; absent where that changes. */
@@ -35,6 +44,8 @@ export interface RunChart {
     readonly above: boolean;
   }[];
   readonly marks: readonly RunMark[];
+  /** Values that were amended since, at the day of their reading. */
+  readonly struck: readonly StruckMark[];
   readonly months: readonly {
     readonly x: Percent;
     readonly label?: string;
@@ -57,15 +68,24 @@ const margin = 0.12;
 /**
  * The chart of all readings against one rule.
  * @param readings Oldest first.
+ * @param amended Corrections by the id of the reading corrected.
  * @returns `undefined` when they are of fewer than two days: a strip then shows as much.
  */
-export function runChart(title: string, readings: readonly JudgedReading[]): RunChart | undefined {
+export function runChart(
+  title: string,
+  readings: readonly JudgedReading[],
+  amended: ReadonlyMap<string, readonly Amendment[]> = new Map(),
+): RunChart | undefined {
   const judged = readings.filter(({ values }) => values.length > 0);
   const points = judged.flatMap(pointsOf);
   const [first, last] = [judged[0]?.reading.date, judged.at(-1)?.reading.date];
   if (first === undefined || last === undefined || first === last) return undefined;
   const ends = judged.flatMap(({ limits }) => endsOf(limits));
-  const place = scaleOf([...points.map(({ value }) => value), ...ends]);
+  const standing = [...points.map(({ value }) => value), ...ends];
+  const before = judged.flatMap((each) => beforeOf(each, amended));
+  const [least, most] = [Math.min(...standing), Math.max(...standing)];
+  const near = before.map(({ value }) => value).filter((value) => isNear(value, least, most));
+  const place = scaleOf([...standing, ...near]);
   const start = `${monthOf(first)}-01`;
   const days = Math.max(1, daysBetween(start, last));
   const x = (date: CalendarDate) => percent(2 + (96 * daysBetween(start, date)) / days);
@@ -85,10 +105,14 @@ export function runChart(title: string, readings: readonly JudgedReading[]): Run
       out,
       replaced,
     })),
+    struck: before.map(({ date, value }) => {
+      const y = place(value);
+      return { x: x(date), y: percent(Math.min(98, Math.max(2, y))), beyond: y < 0 || y > 100 };
+    }),
     months: monthMarks(first, last, (date) => daysBetween(start, date) / days).map(
       ({ month, labelled }) => ({ x: x(`${month}-01`), ...(labelled ? { label: month } : {}) }),
     ),
-    summary: summaryOf(title, points, first, last),
+    summary: summaryOf(title, points, before.length, first, last),
   };
 }
 
@@ -102,6 +126,27 @@ function pointsOf(judged: JudgedReading): Point[] {
     out: verdict.kind !== "within",
     replaced,
   }));
+}
+
+// The values that stood in a reading before its corrections and stand there no longer. One of
+// another kind, such as a torque typed as a length, has no place on this chart.
+function beforeOf(
+  { reading, values }: JudgedReading,
+  amended: ReadonlyMap<string, readonly Amendment[]>,
+): { readonly date: CalendarDate; readonly value: number }[] {
+  const dimension = values[0]?.value.quantity.unit.dimension;
+  const now = new Set(values.map(({ value }) => position(value.quantity)));
+  return (amended.get(reading.id) ?? [])
+    .flatMap((amendment) => amendment.reading?.values ?? [])
+    .filter(({ unit }) => unit.dimension === dimension)
+    .map((quantity) => ({ date: reading.date, value: position(quantity) }))
+    .filter(({ value }) => !now.has(value));
+}
+
+// Within as much again as the chart holds without it.
+function isNear(value: number, least: number, most: number): boolean {
+  const room = most - least || Math.abs(most) || 1;
+  return value >= least - room && value <= most + room;
 }
 
 // The limits that all readings share, if they do.
@@ -163,6 +208,7 @@ function monthAfter(month: CalendarMonth): CalendarMonth {
 function summaryOf(
   title: string,
   points: readonly Point[],
+  amended: number,
   first: CalendarDate,
   last: CalendarDate,
 ): string {
@@ -171,7 +217,7 @@ function summaryOf(
   const out = points.filter((point) => point.out && !point.replaced).length;
   const range =
     least && most ? `, from ${computedText(least.quantity)} to ${computedText(most.quantity)}` : "";
-  return `${title}: ${points.length} values from ${dateText(first)} to ${dateText(last)}${range}; ${out === 0 ? "none" : out} outside the limits.`;
+  return `${title}: ${points.length} values from ${dateText(first)} to ${dateText(last)}${range}; ${out === 0 ? "none" : out} outside the limits${amended === 0 ? "" : `; ${amended} amended since, drawn as ${amended === 1 ? "a cross" : "crosses"}`}.`;
 }
 
 function endsOf({ lower, upper }: Limits): number[] {

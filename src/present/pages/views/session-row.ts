@@ -4,6 +4,7 @@ import type { Links } from "../links.ts";
 import type { Link, Mention, Sum } from "../page.ts";
 import type { RecordIndex } from "../record-index.ts";
 import { lotText } from "./cure-view.ts";
+import { type Struck, struck } from "./struck.ts";
 
 /** One session as a row of a table. */
 export interface SessionRow {
@@ -30,12 +31,7 @@ export interface SessionRow {
   readonly lots: readonly string[];
   readonly note?: string;
   /** What stood here before, by the value's name in the entry: `hours`. */
-  readonly struck: readonly {
-    readonly value: string;
-    readonly was: string;
-    readonly now: string;
-    readonly on: Mention;
-  }[];
+  readonly struck: readonly Struck[];
 }
 
 /** A session as the pages show it; `number` counts those of one page from 1. */
@@ -68,12 +64,7 @@ export function sessionRow(
     ...(stage === undefined ? {} : { stage }),
     lots: session.lots.map((lot) => lotText(record, lot)),
     ...(note === undefined ? {} : { note }),
-    struck: (record.amendmentsBySession.get(session) ?? []).map(({ field, was, now, date }) => ({
-      value: field.replace(/^sessions\[\d+\]\.?/, "") || "session",
-      was,
-      now,
-      on: links.shortDay(date),
-    })),
+    struck: (record.amendmentsBySession.get(session) ?? []).map((each) => struck(links, each)),
   };
 }
 

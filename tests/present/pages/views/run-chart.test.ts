@@ -3,7 +3,7 @@ import { readingsLedger } from "../../../../src/compute/ledgers/readings.ts";
 import type { ToleranceRule } from "../../../../src/model/tolerance.ts";
 import { runChart } from "../../../../src/present/pages/views/run-chart.ts";
 import { tableRule } from "../../../support/limit-tables.ts";
-import { day, register, smallBuild } from "../../../support/small-build.ts";
+import { day, register, smallBuild, span } from "../../../support/small-build.ts";
 import { quantity, reading, rule } from "../../../support/small-measurements.ts";
 
 const heads = rule({ lower: "0.12 in", upper: "0.16 in", sizes: {} });
@@ -120,4 +120,46 @@ test("readings that are all alike still have room around them", () => {
   const none = rule({ lower: "0.14 in", upper: "0.14 in", sizes: {} });
   const chart = chartOf({ "2026-03-01": ["0.14 in"], "2026-04-01": ["0.14 in"] }, none);
   expect(chart?.marks.map(({ y }) => y)).toEqual(["50%", "50%"]);
+});
+
+describe("values that were amended since", () => {
+  const days = ["2026-03-01", "2026-03-31"].map((date, index) =>
+    day({ date, readings: [reading(["0.13 in"], { id: `R-${index}`, date, rule: heads.id })] }),
+  );
+  const judged = readingsLedger(smallBuild({ rules: register(heads), days }));
+  const amendedTo = (...values: string[]) => {
+    const amendment = {
+      date: "2026-04-01",
+      day: "2026-03-01",
+      field: "readings[1].value",
+      was: values.join(),
+      now: "0.13 in",
+      why: "misread",
+      reading: { id: "R-0", values: values.map(quantity) },
+      span: span(),
+    };
+    return runChart("Heads", judged, new Map([["R-0", [amendment]]]));
+  };
+
+  test("stand at the day of their reading, and the scale makes room for one that is near", () => {
+    const chart = amendedTo("0.175 in");
+    expect(chart?.struck).toHaveLength(1);
+    expect(chart?.struck[0]).toMatchObject({ x: chart?.marks[0]?.x, beyond: false });
+    expect(number(chart?.struck[0]?.y)).toBeLessThan(number(chart?.limits[0]?.y));
+    expect(chart?.summary).toContain("2 values");
+    expect(chart?.summary).toContain("1 amended since, drawn as a cross");
+  });
+
+  test("far off are drawn at the edge, and leave the scale alone", () => {
+    const [plain, chart] = [amendedTo(), amendedTo("13 in", "-13 in")];
+    expect(chart?.struck).toMatchObject([
+      { y: "2%", beyond: true },
+      { y: "98%", beyond: true },
+    ]);
+    expect(chart?.marks).toEqual(plain?.marks);
+  });
+
+  test("of another kind, or the same as what stands now, are not drawn", () => {
+    expect(amendedTo("12 lbf·in", "3.302 mm")?.struck).toEqual([]);
+  });
 });
