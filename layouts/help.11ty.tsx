@@ -1,4 +1,5 @@
-import type { HelpKindView } from "../src/present/pages/help-page.ts";
+import type { HelpHoursView, HelpKindView } from "../src/present/pages/help-page.ts";
+import { BookedSessions } from "./parts/booked-sessions.tsx";
 import { Findings } from "./parts/finding.tsx";
 import { Section } from "./parts/section.tsx";
 import { Sheet } from "./parts/sheet.tsx";
@@ -21,7 +22,9 @@ export const { data, render } = template("help", ({ page, shell }) => (
       <Section id="unlisted" title="In sessions alone" figure={`${page.unlisted.length}`}>
         <Table
           caption="Help that sessions have and no row tells of"
-          heads={["Date", "Who", "Kind"]}
+          quiet
+          sum
+          heads={["Date", "Who", "Kind", "Sessions", "#Building", "#Study and shop"]}
         >
           {page.unlisted.map((row) => (
             <tr>
@@ -29,7 +32,8 @@ export const { data, render } = template("help", ({ page, shell }) => (
                 <Words of={row.on} />
               </td>
               <th scope="row">{row.who}</th>
-              <td>{row.kind}</td>
+              <td class="nb">{row.kind}</td>
+              <Hours of={row.hours} bare />
             </tr>
           ))}
         </Table>
@@ -55,7 +59,22 @@ function Kind({ of }: { of: HelpKindView }) {
         <Table
           caption={`${of.title}, by first day`}
           quiet
-          heads={["No.", "Who and what", "When", "Share of tasks"]}
+          sum
+          heads={[
+            ...["No.", "Who and what", "When", "Share of tasks"],
+            ...["Sessions", "#Building", "#Study and shop"],
+          ]}
+          foot={
+            of.total && (
+              <tr>
+                <th scope="row" colspan={5}>
+                  sum
+                </th>
+                <Total of={of.total.build} counts="build" />
+                <Total of={of.total.apart} counts="apart" />
+              </tr>
+            )
+          }
         >
           {of.rows.map((row) => (
             <tr>
@@ -71,10 +90,57 @@ function Kind({ of }: { of: HelpKindView }) {
                 <Joined by=" to " of={row.when.map((each) => <Words of={each} />)} />
               </td>
               <td>{row.shares}</td>
+              <Hours of={row.hours} />
             </tr>
           ))}
         </Table>
       )}
     </Section>
+  );
+}
+
+function Hours({ of, bare = false }: { of: HelpHoursView; bare?: boolean }) {
+  return (
+    <>
+      <td class="booked">
+        <Months of={of.buildMonths} counts="build" bare={bare} />
+        <Months of={of.apartMonths} counts="apart" bare={bare} />
+      </td>
+      <td class="n" data-subtotal={of.build === "" ? undefined : "build"}>
+        {of.build}
+      </td>
+      <td class="n" data-subtotal={of.apart === "" ? undefined : "apart"}>
+        {of.apart}
+      </td>
+    </>
+  );
+}
+
+function Months({
+  of,
+  counts,
+  bare,
+}: {
+  of: HelpHoursView["buildMonths"];
+  counts: "build" | "apart";
+  bare: boolean;
+}) {
+  return (
+    <>
+      {of.map(({ month, days }) => (
+        <>
+          {!bare && <small>{month}: </small>}
+          <BookedSessions of={days} counts={counts} bare={bare} />
+        </>
+      ))}
+    </>
+  );
+}
+
+function Total({ of, counts }: { of: string; counts: "build" | "apart" }) {
+  return (
+    <td class="n" data-total={of === "" ? undefined : counts}>
+      {of}
+    </td>
   );
 }

@@ -1,5 +1,6 @@
 import type { Sum } from "../../src/present/pages/page.ts";
 import type { BookedMonth } from "../../src/present/pages/views/booked-days.ts";
+import { BookedSessions } from "./booked-sessions.tsx";
 import { Table } from "./table.tsx";
 
 /** Hours by session, day and month; the sessions add up to their month. */
@@ -23,25 +24,7 @@ export function BookedDays({
             {row.month}
           </th>
           <td class="booked">
-            {row.days.map(({ day, sessions }) => (
-              <span>
-                {day}{" "}
-                {sessions.map(({ text, href }, index) => (
-                  <>
-                    {index > 0 && "+ "}
-                    {href === undefined ? (
-                      <small data-part={counts} data-private>
-                        {text}
-                      </small>
-                    ) : (
-                      <a data-part={counts} href={href}>
-                        {text}
-                      </a>
-                    )}{" "}
-                  </>
-                ))}
-              </span>
-            ))}
+            <BookedSessions of={row.days} counts={counts} />
           </td>
           <td class="n" data-subtotal={counts}>
             {row.hours}

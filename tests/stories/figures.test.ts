@@ -17,6 +17,7 @@ import { type Followed, followFigures, type Pages } from "../support/figures.ts"
 import { renderedSite } from "../support/rendered-site.ts";
 import { filesIn } from "../support/scratch-folder.ts";
 import { asOf } from "../support/small-build.ts";
+import { readSmall } from "../support/temporary-journal.ts";
 import { projectFolder } from "../support/witness.ts";
 
 /** Minutes of everybody at every session, counted from the sessions themselves. */
@@ -53,6 +54,40 @@ describe("on the site of", () => {
     const analysis = longAnalysis(150);
     const pages = await rendered(analysis, "private");
     expectFollowed(followFigures(pages), 2000, minutesOf(analysis));
+  });
+
+  // Rows that tell of the same session, rows of several months, study apart, a private day.
+  test.each(editions)("a build with help of every kind, %s", async (edition) => {
+    const { build, diagnostics } = readSmall({
+      ...Object.fromEntries(
+        ["2026-03-14", "2026-03-20", "2026-04-02", "2026-04-05"].map((date) => [
+          `days/${date}.md`,
+          `---\ndate: ${date}\n${date === "2026-04-02" ? "private: true\n" : ""}sessions:
+  - { assembly: spar, who: [ada, jon], hours: "1:15", kind: assemble, roles: { jon: paid help } }
+  - { assembly: spar, who: [jon], hours: "0:30", kind: study, roles: { jon: paid help } }
+  - { assembly: spar, who: [jon], hours: "2:00", kind: fabricate }
+---\nDid it.\n`,
+        ]),
+      ),
+      "help.yaml": `help:
+  - { id: P-1, who: jon, kind: paid help, from: 2026-03-14, to: 2026-04-02, what: rivets }
+  - { id: P-2, who: jon, kind: paid help, from: 2026-03-20, what: the same day again }
+  - { id: U-1, who: jon, kind: unpaid help, from: 2026-03-14, to: 2026-03-31, what: held the bar }
+  - { id: I-1, who: jon, kind: instruction, from: 2026-03-14, what: no session tells of it }
+`,
+    });
+    expect(diagnostics).toEqual([]);
+    if (!build) throw new Error("the journal is sound");
+    const pages = await rendered(analyze(build, asOf("2026-12-31")), edition);
+    const help = pages.get("help/index.html") ?? "";
+    // Of each: P-1 with three days, P-2 with one of them; U-1 with two; and two days unlisted.
+    expect(help.match(/data-subtotal="build"/g)).toHaveLength(6);
+    expect(help.match(/data-subtotal="apart"/g)).toHaveLength(3);
+    // Overlapping rows have no sum together.
+    expect(help.match(/data-total/g)).toHaveLength(1);
+    expect(help).toMatch(/data-subtotal="build"[^>]*>3:45</);
+    expect(help).toMatch(/data-subtotal="apart"[^>]*>1:30</);
+    expectFollowed(followFigures(pages), 100);
   });
 
   test("any build", async () => {

@@ -1,13 +1,24 @@
+import type { HoursLine } from "../../compute/analysis.ts";
 import type { HelpLedger } from "../../compute/ledgers/help.ts";
 import { helpKinds } from "../../model/help.ts";
 import { dateText } from "../format/dates.ts";
 import { hoursText } from "../format/hours.ts";
 import { sharesText } from "../tables/help.ts";
 import { places, rootOf } from "./addresses.ts";
-import { linksFrom } from "./links.ts";
+import { type Links, linksFrom } from "./links.ts";
 import type { Mention, Page } from "./page.ts";
 import type { RecordIndex } from "./record-index.ts";
+import { type BookedMonth, bookedMonths } from "./views/booked-days.ts";
 import { type FindingView, findingView } from "./views/finding-view.ts";
+
+/** Hours of help with the sessions that they are the sum of, building and apart. */
+export interface HelpHoursView {
+  /** Empty where there are none. */
+  readonly build: string;
+  readonly apart: string;
+  readonly buildMonths: readonly BookedMonth[];
+  readonly apartMonths: readonly BookedMonth[];
+}
 
 /** A row of help. */
 export interface HelpRowView {
@@ -19,14 +30,15 @@ export interface HelpRowView {
   /** Place, note, and in the private edition the bill. */
   readonly marks: readonly string[];
   readonly shares: string;
-  readonly hours: string;
+  readonly hours: HelpHoursView;
 }
 
 /** The rows of one kind. */
 export interface HelpKindView {
   readonly title: string;
   readonly rows: readonly HelpRowView[];
-  readonly hours: string;
+  /** Hours of all rows together; absent where two rows tell of the same session. */
+  readonly total?: { readonly build: string; readonly apart: string };
 }
 
 /** Help received: paid, unpaid and instruction apart. */
@@ -38,7 +50,7 @@ export interface HelpPage extends Page<"help"> {
     readonly on: Mention;
     readonly who: string;
     readonly kind: string;
-    readonly hours: string;
+    readonly hours: HelpHoursView;
   }[];
   readonly cautions: readonly string[];
 }
@@ -75,7 +87,7 @@ export function helpPage(record: RecordIndex): HelpPage | undefined {
       const rows = help.rows.filter(({ entry }) => entry.kind === kind);
       return {
         title: titles[kind],
-        rows: rows.map(({ entry, minutes }) => ({
+        rows: rows.map(({ entry, lines }) => ({
           number: entry.id,
           who: record.person(entry.person, entry.kind),
           when: [links.day(entry.from), ...(entry.to === entry.from ? [] : [links.day(entry.to)])],
@@ -85,17 +97,18 @@ export function helpPage(record: RecordIndex): HelpPage | undefined {
             ...(entry.note === undefined ? [] : [entry.note]),
             ...(entry.invoice === undefined ? [] : [`invoice ${entry.invoice}`]),
           ],
-          shares: sharesText(entry),
-          hours: hoursText(minutes),
+          // A task and its share stay on one line.
+          shares: sharesText(entry).replaceAll(/ (?=\d)/g, "\u00a0"),
+          hours: hoursView(record, links, lines),
         })),
-        hours: hoursText(distinctMinutes(rows)),
+        ...totalOf(rows),
       };
     }),
-    unlisted: help.unlisted.map(({ date, person, kind, minutes }) => ({
+    unlisted: help.unlisted.map(({ date, person, kind, lines }) => ({
       on: links.day(date),
       who: record.person(person, kind),
       kind,
-      hours: hoursText(minutes),
+      hours: hoursView(record, links, lines),
     })),
     cautions: [
       "Paid help is help for hire or compensation, whoever gives it. Instruction, where the teacher does not do the task, is kept apart and added to neither; how it counts is for whoever inspects the aircraft.",
@@ -114,8 +127,22 @@ export function helpPage(record: RecordIndex): HelpPage | undefined {
   };
 }
 
-// Two rows may tell of the same session.
-function distinctMinutes(rows: HelpLedger["rows"]): number {
-  const lines = new Set(rows.flatMap((row) => row.lines));
-  return [...lines].reduce((sum, { minutes }) => sum + minutes, 0);
+function hoursView(record: RecordIndex, links: Links, lines: readonly HoursLine[]): HelpHoursView {
+  return {
+    ...sums(lines),
+    buildMonths: bookedMonths(record, links, lines, false),
+    apartMonths: bookedMonths(record, links, lines, true),
+  };
+}
+
+function sums(lines: readonly HoursLine[]): { build: string; apart: string } {
+  const sum = (apart: boolean) =>
+    lines.reduce((all, line) => all + (line.apart === apart ? line.minutes : 0), 0);
+  const text = (minutes: number) => (minutes === 0 ? "" : hoursText(minutes));
+  return { build: text(sum(false)), apart: text(sum(true)) };
+}
+
+function totalOf(rows: HelpLedger["rows"]): Pick<HelpKindView, "total"> {
+  const lines = rows.flatMap((row) => row.lines);
+  return rows.length > 0 && new Set(lines).size === lines.length ? { total: sums(lines) } : {};
 }

@@ -103,10 +103,10 @@ test("paid, unpaid and instruction stand apart on the page", () => {
   const page = helpPage(
     recordIndex({ analysis, diagnostics: [], pictures: new Map(), edition: "private" }),
   );
-  expect(page?.kinds.map(({ title, rows, hours }) => [title, rows.length, hours])).toEqual([
-    ["Paid help", 1, "1:15"],
-    ["Unpaid help", 1, "1:00"],
-    ["Instruction", 0, "0:00"],
+  expect(page?.kinds.map(({ title, rows, total }) => [title, rows.length, total])).toEqual([
+    ["Paid help", 1, { build: "1:15", apart: "" }],
+    ["Unpaid help", 1, { build: "1:00", apart: "" }],
+    ["Instruction", 0, undefined],
   ]);
 });
 
