@@ -96,7 +96,11 @@ function wordsFor(
       ];
     case "ENOENT":
     case "ENOTDIR":
-      return ["missing", `\`${path}\` is not there any more (${doing})`, []];
+      return [
+        "missing",
+        `\`${path}\` cannot be reached (${doing})`,
+        ["a folder on the way to it is missing, or is a file, or takes no new names"],
+      ];
     default:
       return ["failed", `${doing} \`${path}\` failed: ${code}`, []];
   }

@@ -29,7 +29,7 @@ export interface FoundFile {
 export async function writeFileWhole(file: string, data: string | Uint8Array): Promise<void> {
   await told("writing", file, async () => {
     const folder = path.dirname(file);
-    await fs.mkdir(folder, { recursive: true });
+    await makeFolders(folder);
     const temporary = temporaryName(file);
     try {
       await writeFlushed(temporary, data);
@@ -49,7 +49,7 @@ export async function writeFileWhole(file: string, data: string | Uint8Array): P
  */
 export async function writeUnflushed(file: string, data: string | Uint8Array): Promise<void> {
   await told("writing", file, async () => {
-    await fs.mkdir(path.dirname(file), { recursive: true });
+    await makeFolders(path.dirname(file));
     await fs.writeFile(file, data);
   });
 }
@@ -94,7 +94,7 @@ export async function writeFileInBits(
  */
 export async function createFile(file: string, text: string): Promise<boolean> {
   return told("writing", file, async () => {
-    await fs.mkdir(path.dirname(file), { recursive: true });
+    await makeFolders(path.dirname(file));
     // Written aside first and linked: whoever sees the path sees all of its text.
     const temporary = temporaryName(file);
     try {
@@ -136,7 +136,7 @@ export async function readBytesIfThere(file: string): Promise<Buffer | undefined
 
 /** Makes the folder and those above it; one that is there already is left as it is. */
 export async function makeFolder(folder: string): Promise<void> {
-  await told("making the folder", folder, () => fs.mkdir(folder, { recursive: true }));
+  await told("making the folder", folder, () => makeFolders(folder));
 }
 
 /** Removes a file; does nothing when it is gone already. */
@@ -354,6 +354,28 @@ async function collect(folder: string, below: string, found: FoundFile[]): Promi
     if (entry.isDirectory()) await collect(folder, inner, found);
     else if (entry.isFile()) found.push({ path: inner, kind: "file" });
     else found.push({ path: inner, kind: entry.isSymbolicLink() ? "link" : "other" });
+  }
+}
+
+// Node's own way down never ends below a folder that nothing can be made in, such as `/proc`.
+async function makeFolders(folder: string): Promise<void> {
+  try {
+    await makeOneFolder(folder);
+  } catch (error) {
+    const above = path.dirname(folder);
+    if (systemCode(error) !== "ENOENT" || above === folder) throw error;
+    await makeFolders(above);
+    await makeOneFolder(folder);
+  }
+}
+
+async function makeOneFolder(folder: string): Promise<void> {
+  try {
+    await fs.mkdir(folder);
+  } catch (error) {
+    if (systemCode(error) !== "EEXIST") throw error;
+    // Refused when what is there is no folder.
+    await fs.stat(path.join(folder, path.sep));
   }
 }
 

@@ -27,6 +27,22 @@ describe("writing a file whole", () => {
     expect(filesIn(folder)).toEqual(["a/b/c.txt"]);
   });
 
+  test.runIf(process.platform === "linux")("gives up where no folder can be made", async () => {
+    await expect(writeFileWhole("/proc/nothing/here.txt", "text")).rejects.toMatchObject({
+      kind: "missing",
+    });
+  });
+
+  test("gives up where a file stands in place of a folder", async () => {
+    const folder = scratchFolder({ taken: "a file" });
+    await expect(writeFileWhole(join(folder, "taken/here.txt"), "text")).rejects.toMatchObject({
+      kind: "missing",
+    });
+    await expect(writeFileWhole(join(folder, "taken/a/b.txt"), "text")).rejects.toMatchObject({
+      kind: "missing",
+    });
+  });
+
   test("replaces a link instead of writing through it", async () => {
     const folder = scratchFolder({ "elsewhere.txt": "theirs" });
     symlinkSync(join(folder, "elsewhere.txt"), join(folder, "mine.txt"));
@@ -97,6 +113,8 @@ describe("writing a file whole", () => {
   test("killed while writing, 12 times: never half", async () => {
     const folder = scratchFolder();
     const file = join(folder, "big.txt");
+    // On a busy machine the first kill may come before the first text.
+    await writeFileWhole(file, "b".repeat(700_000));
     // Two texts of different length and letter, written in turn until the kill.
     const script = `
       const { writeFileWhole } = await import(${JSON.stringify(new URL("../../src/write/output.ts", import.meta.url).href)});
