@@ -77,13 +77,22 @@ export async function buildSite(
 ): Promise<BuiltSite> {
   const { outFolder, note } = options;
   const folder = siteFolderOf(outFolder, options.edition);
-  const write = () => swapInSite(folder, fill(journal, analysis, options), { note });
+  const fill = (next: string) => fillSite(journal, analysis, options, next);
+  const write = () => swapInSite(folder, fill, { note });
   return withLock(lockFile(outFolder), write, note);
 }
 
-function fill(journal: Journal, analysis: Analysis, options: SiteOptions) {
+/**
+ * Writes a whole site into a folder that nobody looks at yet, and checks it.
+ * @throws As `buildSite` does; what was written by then stays.
+ */
+export async function fillSite(
+  journal: Journal,
+  analysis: Analysis,
+  options: SiteOptions,
+  next: string,
+): Promise<BuiltSite> {
   const { edition, base, progress, signal } = options;
-  return async (next: string): Promise<BuiltSite> => {
     const edited =
       edition === "public"
         ? publicEdition(analysis, journal.findings)

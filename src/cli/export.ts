@@ -1,6 +1,7 @@
 import { join, resolve } from "node:path";
 import { Command, InvalidArgumentError, Option } from "commander";
 import type { Analysis } from "../compute/analysis.ts";
+import type { Diagnostic } from "../model/diagnostic.ts";
 import { noPacketReason } from "../present/alteration/packet.ts";
 import {
   type BookSection,
@@ -20,12 +21,14 @@ import {
   asSeenFrom,
   counted,
   errorsCode,
+  type Journal,
   type JournalOptions,
   openJournal,
   UsageProblem,
   withEditionOption,
   withJournalOptions,
 } from "./journal.ts";
+import { makeTakeAway, takeAwayText } from "./take-away.ts";
 import { exitCodes, type Terminal } from "./terminal.ts";
 
 interface ExportOptions extends JournalOptions {
@@ -33,6 +36,7 @@ interface ExportOptions extends JournalOptions {
   readonly edition: Edition;
   readonly paper: "a4" | "letter";
   readonly packet?: true;
+  readonly takeAway?: true;
   /** None: no book. */
   readonly book: readonly BookSection[];
 }
@@ -53,7 +57,13 @@ export function exportCommand(terminal: Terminal, programVersion: string): Comma
         .argParser(bookArgument)
         .default(bookSections, "all"),
     )
-    .option("--packet", "only the draft of the papers of an alteration")
+    .addOption(
+      new Option("--packet", "only the draft of the papers of an alteration").conflicts("takeAway"),
+    )
+    .option(
+      "--take-away",
+      "one folder for a stick: all of this with the site, in out/NAME/EDITION-take-away",
+    )
     .addHelpText("after", sectionsHelp)
     .action(async (options: ExportOptions) => {
       const journal = openJournal(options);
@@ -68,15 +78,31 @@ export function exportCommand(terminal: Terminal, programVersion: string): Comma
       const { analysis, diagnostics } = journal;
       if (options.packet) refuseWithoutPacket(analysis);
       const outFolder = outFolderOf(journal, options.out);
+      const common = {
+        edition: options.edition,
+        paper: options.paper === "letter" ? ("Letter" as const) : ("A4" as const),
+        programVersion,
+        progress: terminal.progress,
+        signal: interruptSignal(),
+      };
+      if (options.takeAway) {
+        const takeAway = await makeTakeAway(journal, analysis, {
+          ...common,
+          outFolder,
+          book: options.book,
+          note: terminal.err,
+        });
+        terminal.out(takeAwayText(takeAway));
+        complainOf(takeAway.diagnostics, journal, terminal);
+        return;
+      }
       const folder = exportsFolder(outFolder, options.edition);
       const { files, diagnostics: unreadable } = await withLock(
         lockFile(outFolder),
         () =>
           writeExports(analysis, diagnostics, {
+            ...common,
             folder,
-            edition: options.edition,
-            paper: options.paper === "letter" ? "Letter" : "A4",
-            programVersion,
             ...(options.packet ? { packetOnly: true } : {}),
             ...(options.book.length > 0 && !options.packet
               ? {
@@ -87,19 +113,23 @@ export function exportCommand(terminal: Terminal, programVersion: string): Comma
                   },
                 }
               : {}),
-            progress: terminal.progress,
-            signal: interruptSignal(),
           }),
         terminal.err,
       );
       terminal.out(exportedText(folder, files));
-      if (unreadable.length > 0) {
-        terminal.err(
-          `\n${diagnosticsText(asSeenFrom(journal.folder, unreadable), terminal.paint)}`,
-        );
-        terminal.exit(exitCodes.problems);
-      }
+      complainOf(unreadable, journal, terminal);
     });
+}
+
+// Photographs that could not be shown: the rest is there, and the run ends with a problem.
+function complainOf(
+  unreadable: readonly Diagnostic[],
+  { folder }: Journal,
+  terminal: Terminal,
+): void {
+  if (unreadable.length === 0) return;
+  terminal.err(`\n${diagnosticsText(asSeenFrom(folder, unreadable), terminal.paint)}`);
+  terminal.exit(exitCodes.problems);
 }
 
 const sectionsHelp = [

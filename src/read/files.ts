@@ -115,6 +115,14 @@ export function filesBelow(folder: JournalFolder, below: string): FoundFile[] {
   return found.sort((a, b) => (a.path < b.path ? -1 : 1));
 }
 
+/** The files directly in the journal's folder, sorted by name; links and folders are not. */
+export function filesDirectlyIn({ absolute }: JournalFolder): FoundFile[] {
+  return readdirSync(absolute, { withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map(({ name }) => ({ path: name.normalize("NFC"), absolute: join(absolute, name) }))
+    .sort((a, b) => (a.path < b.path ? -1 : 1));
+}
+
 function isWithin(path: string, folder: string): boolean {
   return path === folder || path.startsWith(folder + sep);
 }

@@ -191,6 +191,18 @@ export async function copyFileWhole(from: string, to: string): Promise<void> {
   await writeFileWhole(to, await told("reading", from, () => fs.readFile(from)));
 }
 
+/** A file's bytes one piece after the other. @throws MachineProblem, also when missing. */
+export async function eachPiece(file: string, take: (piece: Uint8Array) => void): Promise<void> {
+  await told("reading", file, async () => {
+    const handle = await fs.open(file, "r");
+    try {
+      for await (const piece of handle.createReadStream({ autoClose: false })) take(piece);
+    } finally {
+      await handle.close();
+    }
+  });
+}
+
 /** What stands at the path, without following a link. */
 export async function kindOf(target: string): Promise<PathKind> {
   return told("looking at", target, async () => {

@@ -17,6 +17,9 @@ export const siteMarker = ".witness-site";
 
 // Whole or not is told by the marker's name: renaming works on a full disk, rewriting may not.
 const unfinishedMarker = ".witness-site-unfinished";
+/** Files of a folder that is swapped in; they are no part of what it holds. */
+export const swapMarkers: readonly string[] = [siteMarker, unfinishedMarker];
+
 const markerTitle = "Written by Witness Mark and replaced as a whole by every build.";
 const markerText = `${markerTitle}\nKeep no files of your own in this folder.\n`;
 
@@ -164,10 +167,10 @@ async function stateOf(folder: string): Promise<FolderState> {
   }
   throw new MachineProblem(
     "not ours",
-    `\`${folder}\` is not a site made by this program, and it is not replaced`,
+    `\`${folder}\` was not made as a whole by this program, and it is not replaced`,
     [
       `it has no \`${siteMarker}\` file; move it away, or choose another output folder`,
-      "a site is replaced as a whole, so the folder must hold nothing else",
+      "it is replaced as a whole, so the folder must hold nothing else",
     ],
   );
 }

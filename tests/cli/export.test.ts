@@ -74,6 +74,10 @@ describe("the packet of an alteration", () => {
     );
   });
 
+  test("is not asked for together with a take-away", async () => {
+    await expect(exported(session, "--packet", "--take-away")).rejects.toThrow("cannot be used");
+  });
+
   test("asked for by name, comes alone", async () => {
     const altered = smallRegisters["project.yaml"]?.replace("amateur-built", "alteration") ?? "";
     const { out, status } = await exportedFrom({ "project.yaml": altered }, session, "--packet");

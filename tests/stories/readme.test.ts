@@ -106,6 +106,12 @@ const expectations: Readonly<Record<string, (said: Witnessed) => void>> = {
     clean(said);
     expect(filesIn(join(checkout, "out/content/exports"))).toContain("hours-logbook.pdf");
   },
+  [`${witness} export --take-away`]: (said) => {
+    clean(said);
+    expect(filesIn(join(checkout, "out/content/public-take-away"))).toEqual(
+      expect.arrayContaining(["READ-FIRST.txt", "record/book.pdf", "site/index.html"]),
+    );
+  },
   // The starter journal is of an aircraft that is built: there the answer is why not.
   [`${witness} export --packet --edition private`]: ({ status, stderr }) => {
     expect(status).toBe(2);
