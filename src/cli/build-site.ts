@@ -93,85 +93,84 @@ export async function fillSite(
   next: string,
 ): Promise<BuiltSite> {
   const { edition, base, progress, signal } = options;
-    const edited =
-      edition === "public"
-        ? publicEdition(analysis, journal.findings)
-        : privateEdition(analysis, journal.findings);
-    const shown = photosOf(edited.analysis.build);
-    const photoFolders = {
-      photosFolder: join(journal.folder.absolute, "photos"),
-      cacheFolder: resolve(".witness-cache", "photos"),
-      outputFolder: next,
-      ...(signal ? { signal } : {}),
-    };
-    const { pictures, diagnostics, encoded } = await preparePictures({
-      ...photoFolders,
-      photos: shown,
-      progress: (done, total, label) => progress(`photographs ${done} of ${total}: ${label}`),
-    });
-    signal?.throwIfAborted();
-    const addressed = standingAt(base, analysis);
-    const { urls: shares } = await sharePictures({
-      ...photoFolders,
-      // A shared link has to name its picture with the site's address.
-      photos:
-        addressed.build.project.address === undefined
-          ? []
-          : edited.analysis.build.days.flatMap(
-              (day) => shareablePhoto(day, (file) => pictures.has(file)) ?? [],
-            ),
-      progress: (done, total, label) => progress(`share pictures ${done} of ${total}: ${label}`),
-    });
-    progress("pages");
-    const findings = [...journal.findings, ...diagnostics];
-    const input = {
-      analysis: addressed,
-      diagnostics: findings,
-      pictures,
-      shares,
-      edition,
-    };
-    const path = basePath(input.analysis);
-    const site = sitePages(path === undefined ? input : { ...input, base: path });
-    await renderSite(site, next);
-    await writeTemplates(next, site.templates, {
-      cacheFolder: resolve(".witness-cache", "drawings"),
-      ...(signal ? { signal } : {}),
-    });
-    await writeShareSheets(next, site.shareSheets, {
-      cacheFolder: resolve(".witness-cache", "drawings"),
-      ...(signal ? { signal } : {}),
-    });
-    await writeReports(next, site.reports, {
-      cacheFolder: resolve(".witness-cache", "drawings"),
-      ...(signal ? { signal } : {}),
-    });
-    await writeBadge(next, site.badge);
-    for (const feed of [feedOf(site), ...assemblyFeeds(site)]) await writeFeeds(next, feed);
-    const address = site.shell.address;
-    await writeSiteFiles(next, {
-      ...(address === undefined ? {} : { address }),
-      pages: sitemapPages(site),
-    });
-    signal?.throwIfAborted();
-    progress("search index and checks of the output");
-    // The indexer is a process of its own: the pages are checked while it works. Both have to
-    // end before the folder may be taken away.
-    const [indexed, checked] = await Promise.allSettled([
-      indexSite(next),
-      checkOutput(next, [indexFolder], path),
-    ]);
-    if (indexed.status === "rejected") throw indexed.reason;
-    if (checked.status === "rejected") throw checked.reason;
-    const { pages } = indexed.value;
-    refuseUnfit(checked.value);
-    return {
-      folder: siteFolderOf(options.outFolder, edition),
-      pages,
-      pictures: pictures.size,
-      encoded,
-      diagnostics,
-    };
+  const edited =
+    edition === "public"
+      ? publicEdition(analysis, journal.findings)
+      : privateEdition(analysis, journal.findings);
+  const shown = photosOf(edited.analysis.build);
+  const photoFolders = {
+    photosFolder: join(journal.folder.absolute, "photos"),
+    cacheFolder: resolve(".witness-cache", "photos"),
+    outputFolder: next,
+    ...(signal ? { signal } : {}),
+  };
+  const { pictures, diagnostics, encoded } = await preparePictures({
+    ...photoFolders,
+    photos: shown,
+    progress: (done, total, label) => progress(`photographs ${done} of ${total}: ${label}`),
+  });
+  signal?.throwIfAborted();
+  const addressed = standingAt(base, analysis);
+  const { urls: shares } = await sharePictures({
+    ...photoFolders,
+    // A shared link has to name its picture with the site's address.
+    photos:
+      addressed.build.project.address === undefined
+        ? []
+        : edited.analysis.build.days.flatMap(
+            (day) => shareablePhoto(day, (file) => pictures.has(file)) ?? [],
+          ),
+    progress: (done, total, label) => progress(`share pictures ${done} of ${total}: ${label}`),
+  });
+  progress("pages");
+  const findings = [...journal.findings, ...diagnostics];
+  const input = {
+    analysis: addressed,
+    diagnostics: findings,
+    pictures,
+    shares,
+    edition,
+  };
+  const path = basePath(input.analysis);
+  const site = sitePages(path === undefined ? input : { ...input, base: path });
+  await renderSite(site, next);
+  await writeTemplates(next, site.templates, {
+    cacheFolder: resolve(".witness-cache", "drawings"),
+    ...(signal ? { signal } : {}),
+  });
+  await writeShareSheets(next, site.shareSheets, {
+    cacheFolder: resolve(".witness-cache", "drawings"),
+    ...(signal ? { signal } : {}),
+  });
+  await writeReports(next, site.reports, {
+    cacheFolder: resolve(".witness-cache", "drawings"),
+    ...(signal ? { signal } : {}),
+  });
+  await writeBadge(next, site.badge);
+  for (const feed of [feedOf(site), ...assemblyFeeds(site)]) await writeFeeds(next, feed);
+  const address = site.shell.address;
+  await writeSiteFiles(next, {
+    ...(address === undefined ? {} : { address }),
+    pages: sitemapPages(site),
+  });
+  signal?.throwIfAborted();
+  progress("search index and checks of the output");
+  // The indexer is a process of its own: the pages are checked while it works. Both have to
+  // end before the folder may be taken away.
+  const [indexed, checked] = await Promise.allSettled([
+    indexSite(next),
+    checkOutput(next, [indexFolder], path),
+  ]);
+  if (indexed.status === "rejected") throw indexed.reason;
+  if (checked.status === "rejected") throw checked.reason;
+  const { pages } = indexed.value;
+  refuseUnfit(checked.value);
+  return {
+    folder: siteFolderOf(options.outFolder, edition),
+    pages,
+    pictures: pictures.size,
+    encoded,
+    diagnostics,
   };
 }
 
