@@ -101,7 +101,10 @@ export function readValue(
       }
       const { quantity } = value;
       if (quantity.unit.dimension !== "length")
-        return fault(`\`${name}\` is ${one(quantity.unit.dimension)}, expected a length`);
+        return fault(
+          `\`${name}\` is ${one(quantity.unit.dimension)}, expected a length`,
+          /\dd\b|\d\s+d\b/.test(text) ? ["`d` is a day: write the diameter as `D`"] : [],
+        );
       if (quantity.amount.lte(0)) return fault(`\`${name}\` has to be above zero, but is ${text}`);
       return read({ kind: input.kind, value: { ...quantity, typed: text.trim() } });
     }

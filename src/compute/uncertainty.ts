@@ -89,6 +89,13 @@ const guardSquared: Readonly<Record<DecisionRule, Fraction>> = {
 };
 
 /**
+ * How far the decision rule moves a limit inwards: 0, 2 u or 1.645 u, in base units.
+ */
+export function guardBand({ variance }: StandardUncertainty, decision: DecisionRule): number {
+  return Math.sqrt(guardSquared[decision].mul(variance).valueOf());
+}
+
+/**
  * What a value known to a standard uncertainty u says about conformity (JCGM 106:2012).
  *
  * With the guard band w of the decision rule (0, 2 u or 1.645 u), conformity is `proven` from

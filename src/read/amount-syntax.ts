@@ -11,8 +11,27 @@ export interface Amount {
 
 const sign = "[-−+]?";
 const decimal = "(?:\\d+\\.\\d+|\\.\\d+|\\d+)";
+// One sign for a fraction, as phones and word processors put in place of 1/2.
+const signs: Readonly<Record<string, readonly [over: bigint, under: bigint]>> = {
+  "½": [1n, 2n],
+  "⅓": [1n, 3n],
+  "⅔": [2n, 3n],
+  "¼": [1n, 4n],
+  "¾": [3n, 4n],
+  "⅕": [1n, 5n],
+  "⅖": [2n, 5n],
+  "⅗": [3n, 5n],
+  "⅘": [4n, 5n],
+  "⅙": [1n, 6n],
+  "⅚": [5n, 6n],
+  "⅛": [1n, 8n],
+  "⅜": [3n, 8n],
+  "⅝": [5n, 8n],
+  "⅞": [7n, 8n],
+};
+const fractionSign = `[${Object.keys(signs).join("")}]`;
 const number = new RegExp(
-  `(${sign})\\s*(?:(\\d+)(?:\\s+|-)(\\d+)\\s*[/⁄]\\s*(\\d+)|(\\d+)\\s*[/⁄]\\s*(\\d+)|(${decimal}))`,
+  `(${sign})\\s*(?:(?:(?<full>\\d+)(?:\\s*|-))?(?<one>${fractionSign})|(\\d+)(?:\\s+|-)(\\d+)\\s*[/⁄]\\s*(\\d+)|(\\d+)\\s*[/⁄]\\s*(\\d+)|(${decimal}))`,
   "uy",
 );
 // What turns a number into something else when it follows without an operator.
@@ -22,8 +41,8 @@ const exponent = /[eE][-+]?\d+/uy;
 const longest = 60;
 
 /**
- * Reads the number that starts at a place: `0.1250`, `.125`, `3/32`, `1 3/16`, `1-3/16`, with
- * a minus of either kind. Decimals are kept exactly.
+ * Reads the number that starts at a place: `0.1250`, `.125`, `3/32`, `1 3/16`, `1-3/16`, `1½`,
+ * with a minus of either kind. Decimals are kept exactly.
  * @returns `undefined` when no number starts there; a fault for decimal commas, thousands
  *   separators, powers of ten and fractions that cannot be.
  */
@@ -31,7 +50,7 @@ export function amountAt(text: string, offset: number): Amount | SyntaxFault | u
   number.lastIndex = offset;
   const match = number.exec(text);
   if (!match) return undefined;
-  const [typed, minus, whole, over, under, numerator, denominator, plain] = match;
+  const [typed, minus, , , whole, over, under, numerator, denominator, plain] = match;
   const end = offset + typed.length;
 
   const misread = misreadAt(text, offset, end);
@@ -39,6 +58,11 @@ export function amountAt(text: string, offset: number): Amount | SyntaxFault | u
   if (typed.length > longest)
     return syntaxFault(`a number of at most ${longest} characters`, offset, typed.length);
 
+  const single = signs[match.groups?.one ?? ""];
+  if (single) {
+    const size = new Fraction(...single).add(new Fraction(BigInt(match.groups?.full ?? 0), 1n));
+    return { ok: true, amount: isMinus(minus) ? size.neg() : size, end };
+  }
   const top = over ?? numerator;
   const bottom = under ?? denominator;
   if (top !== undefined && bottom !== undefined) {
@@ -60,7 +84,11 @@ export function amountAt(text: string, offset: number): Amount | SyntaxFault | u
     top !== undefined && bottom !== undefined
       ? new Fraction(BigInt(top), BigInt(bottom)).add(new Fraction(BigInt(whole ?? 0), 1n))
       : new Fraction(plain?.startsWith(".") ? `0${plain}` : (plain ?? "0"));
-  return { ok: true, amount: minus === "-" || minus === "−" ? size.neg() : size, end };
+  return { ok: true, amount: isMinus(minus) ? size.neg() : size, end };
+}
+
+function isMinus(sign: string | undefined): boolean {
+  return sign === "-" || sign === "−";
 }
 
 function misreadAt(text: string, offset: number, end: number): SyntaxFault | undefined {

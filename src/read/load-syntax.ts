@@ -1,5 +1,12 @@
 import type { Load } from "../model/load.ts";
-import { convert, type Quantity, quantityOf, scale, subtract } from "../model/quantity.ts";
+import {
+  compareQuantities,
+  convert,
+  type Quantity,
+  quantityOf,
+  scale,
+  subtract,
+} from "../model/quantity.ts";
 import { amountAt } from "./amount-syntax.ts";
 import { parseDensity } from "./density-syntax.ts";
 import { listItems } from "./list-items.ts";
@@ -10,6 +17,8 @@ export type ParsedLoads = { readonly ok: true; readonly loads: readonly Load[] }
 
 const advice =
   "write a name, a weight and its arm, as in `pilot 170 lb @ 16 in`; tare comes off as in `650 lb less 5 lb`";
+
+const lessSign = /^(.+?)\s+(?:less|minus|-|−)\s+(.+)$/iu;
 
 /**
  * Reads lines of a weighing or loading: `pilot 170 lb @ 16 in`, `left main 650 lb less 5 lb @
@@ -39,7 +48,7 @@ function parseLoad(text: string): Load | SyntaxFault {
   // The first number begins the weight. Were later ones tried, `30 gal x 5.9 lb` would become
   // something of 5.9 lb that is called `30 gal x`.
   const front = text.slice(0, at.index);
-  const start = /(?<!\S)[-−+]?\s*\.?\d/u.exec(front)?.index;
+  const start = /(?<!\S)[-−+]?\s*\.?[\d½¼¾⅓-⅞]/u.exec(front)?.index;
   if (start === undefined) return syntaxFault("a weight before the arm", 0, front.length, advice);
   const weight = parseWeight(front.slice(start));
   if (weight) return { name: front.slice(0, start).trim(), weight, arm: arm.quantity };
@@ -47,15 +56,22 @@ function parseLoad(text: string): Load | SyntaxFault {
 }
 
 function parseWeight(text: string): Quantity | undefined {
-  const less = /^(.+?)\s+(?:less|minus|-|−)\s+(.+)$/iu.exec(text);
-  if (less?.[1] && less[2]) {
-    const gross = mass(less[1]);
-    const tare = mass(less[2]);
-    return gross && tare ? subtract(gross, tare) : undefined;
+  if (lessSign.test(text)) {
+    const less = lessOf(text);
+    return less && compareQuantities(less.tare, less.gross) <= 0
+      ? subtract(less.gross, less.tare)
+      : undefined;
   }
   const times = /^(.+?)\s*[x×*]\s*(.+)$/iu.exec(text);
   if (times?.[1] && times[2]) return product(times[1], times[2]);
   return mass(text);
+}
+
+// A reading and its tare, neither below zero.
+function lessOf(text: string): { readonly gross: Quantity; readonly tare: Quantity } | undefined {
+  const [, first, second] = lessSign.exec(text) ?? [];
+  const [gross, tare] = [mass(first ?? ""), mass(second ?? "")];
+  return gross && tare && gross.amount.s >= 0n && tare.amount.s >= 0n ? { gross, tare } : undefined;
 }
 
 function product(left: string, right: string): Quantity | undefined {
@@ -79,6 +95,14 @@ function mass(text: string): Quantity | undefined {
 function weightFault(front: string, offset: number): SyntaxFault {
   const read = parseQuantity(front.slice(offset));
   const help = [advice, "a number in a name is written without a blank before it, as in `rib4`"];
+  const less = lessOf(front.slice(offset));
+  if (less && compareQuantities(less.tare, less.gross) > 0)
+    return syntaxFault(
+      "tare that is not heavier than the reading it is taken off",
+      offset,
+      front.length - offset,
+      "the reading of the scale stands first: `650 lb less 5 lb`",
+    );
   if (!read.ok) return { ...read, offset: read.offset + offset, help: [...read.help, ...help] };
   return syntaxFault("a weight, in `lb` or `kg`", offset, front.length - offset, ...help);
 }

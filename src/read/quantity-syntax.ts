@@ -1,5 +1,5 @@
 import type Fraction from "fraction.js";
-import type { Quantity } from "../model/quantity.ts";
+import { exactText, type Quantity } from "../model/quantity.ts";
 import { type Unit, unitNamed, unitNames } from "../model/unit.ts";
 import { type Amount, amountAt } from "./amount-syntax.ts";
 import { nearestName } from "./nearest-name.ts";
@@ -195,18 +195,33 @@ function withUnit(text: string, start: number, { amount, end }: Amount): Value |
     );
   const offset = end + rest.length - rest.trimStart().length;
   const unit = unitNamed(rest);
-  if (unit) return { ok: true, amount, unit };
-  return compound(text, offset, amount) ?? unknownUnit(text, offset, text.length);
+  if (!unit) {
+    const isNegative = /^\s*[-−]/u.test(text.slice(start));
+    return compound(text, offset, amount, isNegative) ?? unknownUnit(text, offset, text.length);
+  }
+  if (unit.dimension === "temperature" && amount.mul(unit.factor).add(unit.offset).lt(0))
+    return syntaxFault(
+      "a temperature above absolute zero",
+      start,
+      text.length - start,
+      `nothing is colder than ${exactText(unit.offset.neg().div(unit.factor))} ${unit.symbol}; a difference of temperature is written as in \`18 Δ°F\``,
+    );
+  return { ok: true, amount, unit };
 }
 
-// Pairs that a tape, a scale or a protractor shows: 5 ft 3 1/2 in, 2 lb 3 oz, 12° 30'.
+// Pairs that a tape, a scale or a protractor shows: 5 ft 3 1/2 in, 5'-3", 2 lb 3 oz, 12° 30'.
 const pairs: readonly (readonly [large: string, small: string, names: RegExp])[] = [
-  ["ft", "in", /^(?:ft|feet|foot|['’′])\s*/iu],
+  ["ft", "in", /^(?:(?:ft|feet|foot)\s*|['’′](?:-(?=[\d.])|\s*))/iu],
   ["lb", "oz", /^(?:lbs?|pounds?)\s*/iu],
   ["°", "arcmin", /^(?:°|deg(?:rees?)?)\s*/iu],
 ];
 
-function compound(text: string, offset: number, first: Fraction): Value | undefined {
+function compound(
+  text: string,
+  offset: number,
+  first: Fraction,
+  isNegative: boolean,
+): Value | undefined {
   for (const [large, small, names] of pairs) {
     const name = names.exec(text.slice(offset))?.[0];
     if (name === undefined) continue;
@@ -218,7 +233,7 @@ function compound(text: string, offset: number, first: Fraction): Value | undefi
     if (!whole || unit !== unitNamed(small) || !unit || first.d !== 1n) continue;
     const part = second.amount.mul(unit.factor).div(whole.factor);
     if (part.gte(1)) continue;
-    return { ok: true, amount: first.s < 0n ? first.sub(part) : first.add(part), unit: whole };
+    return { ok: true, amount: isNegative ? first.sub(part) : first.add(part), unit: whole };
   }
   return undefined;
 }

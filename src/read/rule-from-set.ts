@@ -20,11 +20,16 @@ export function ruleFromSet(
   const set = ruleSets.get(named.text);
   if (!set) {
     const nearest = nearestName(named.text, ruleSets.keys());
+    const kind = named.text.split(/[^a-z]/i, 1)[0]?.toLowerCase() ?? "";
+    const alike = kind ? [...ruleSets.keys()].filter((name) => name.startsWith(kind)) : [];
     return faults.add("unknown-rule-set", named.span, {
       message: `no rule set is called \`${named.text}\``,
       ...(nearest ? { label: `did you mean \`${nearest}\`?` } : {}),
-      notes: [`rule sets: ${[...ruleSets.keys()].join(", ")}`],
-      help: [nearest ? `write \`${nearest}\`` : "name one of them, or write the limits out"],
+      ...(alike.length > 0 ? { notes: [`sets of that kind: ${alike.join(", ")}`] } : {}),
+      help: [
+        nearest ? `write \`${nearest}\`` : "name a set that is shipped, or write the limits out",
+        `\`witness explain rule-sets\` lists them all`,
+      ],
     });
   }
   for (const key of [

@@ -20,6 +20,8 @@ describe("reads", () => {
     ["fuel 30 gal x 5.9 lb/gal @ 95 in", "fuel", "177 lb", "95 in"],
     ["oil 8 qt x 7.5 lb/gal @ -38 in", "oil", "15 lb", "-38 in"],
     ["rib4 170 lb @ 16 in", "rib4", "170 lb", "16 in"],
+    ["wheel 5 lb less 5 lb @ 16 in", "wheel", "0 lb", "16 in"],
+    ["shim ½ lb @ 16 in", "shim", "½ lb", "16 in"],
     ["left 650 lb - 5 lb @ 70 in", "left", "645 lb", "70 in"],
     ["- 5 lb @ 70 in", "", "- 5 lb", "70 in"],
     ["flexible box 3 lb@1 in", "flexible box", "3 lb", "1 in"],
@@ -59,4 +61,13 @@ describe("says what is wrong and where", () => {
     expect(parsed.expected).toBe(expected);
     expect(text.slice(parsed.offset, parsed.offset + parsed.length)).toBe(meant);
   });
+});
+
+test("tare is not heavier than the reading, and no weight is below zero on a scale", () => {
+  const heavier = parseLoads("left 5 lb less 7 lb @ 70 in");
+  expect(heavier.ok ? "" : heavier.expected).toBe(
+    "tare that is not heavier than the reading it is taken off",
+  );
+  expect(parseLoads("left 650 lb less -5 lb @ 70 in").ok).toBe(false);
+  expect(parseLoads("left -650 lb less 5 lb @ 70 in").ok).toBe(false);
 });

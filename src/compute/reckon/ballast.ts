@@ -66,6 +66,12 @@ export const ballastSum = sum({
       result: { value: ballast, unit: weight.unit.symbol },
       parts: [
         figurePart(
+          "enough",
+          "rounded up to a hundredth, so that it is enough",
+          ballast.ceil(2),
+          weight.unit.symbol,
+        ),
+        figurePart(
           "total",
           "weight with the ballast",
           weight.amount.add(ballast),

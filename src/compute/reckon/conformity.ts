@@ -2,7 +2,7 @@ import Fraction from "fraction.js";
 import { compareQuantities, type Quantity } from "../../model/quantity.ts";
 import { decisionRules, type Limits } from "../../model/tolerance.ts";
 import { judge } from "../judge.ts";
-import { assure, standardUncertainty } from "../uncertainty.ts";
+import { assure, guardBand, standardUncertainty } from "../uncertainty.ts";
 import { governs } from "./governs.ts";
 import {
   answered,
@@ -123,6 +123,14 @@ export const conformitySum = sum({
     };
     const known = uncertainty && standardUncertainty(instrument, value);
     const assurance = known && assure(value, limits, known, decision);
+    const { unit } = value;
+    const factor = unit.factor.valueOf();
+    const moved = (limit: Quantity, sign: number) => {
+      const guard = known && guardBand(known, decision);
+      return guard
+        ? limit.amount.valueOf() + (sign * guard) / limit.unit.factor.valueOf()
+        : limit.amount;
+    };
     const outside: Part[] =
       verdict.kind === "within"
         ? []
@@ -138,10 +146,38 @@ export const conformitySum = sum({
       parts: [
         textPart("verdict", "verdict", verdict.kind),
         ...outside,
-        ...(assurance
+        ...(assurance && known
           ? [
               textPart("assurance", "conformity", assurance.kind),
               figurePart("probability", "probability of conforming", assurance.probability, ""),
+              figurePart(
+                "standardUncertainty",
+                `standard uncertainty u, with k = ${instrument.coverage}`,
+                Math.sqrt(known.variance.valueOf()) / factor,
+                stepUnit(value),
+              ),
+              ...(lower
+                ? [
+                    figurePart(
+                      "acceptFrom",
+                      "proven from",
+                      moved(lower, 1),
+                      lower.unit.symbol,
+                      "up",
+                    ),
+                  ]
+                : []),
+              ...(upper
+                ? [
+                    figurePart(
+                      "acceptTo",
+                      "proven up to",
+                      moved(upper, -1),
+                      upper.unit.symbol,
+                      "down",
+                    ),
+                  ]
+                : []),
             ]
           : ([
               {
@@ -163,6 +199,9 @@ export const conformitySum = sum({
         "JCGM 106:2012, clauses 7 and 8, and JCGM 100:2008, 4.3.3 and F.2.2.1; neither was opened, the formulas are the standard ones",
       cautions: [
         "the verdict takes the value as written; the uncertainty decides only how sure it is",
+        ...(uncertainty && !coverage
+          ? ["`coverage` was not given: U is taken to have k = 2, as most certificates have it"]
+          : []),
         ...(assurance?.kind === "no acceptance zone"
           ? [
               "the guard bands meet: no reading of this instrument could prove conformity; measure with a better one",

@@ -1,5 +1,5 @@
 import type { Quantity } from "../../model/quantity.ts";
-import { inBaseUnits } from "../../model/quantity.ts";
+import { compareQuantities, inBaseUnits } from "../../model/quantity.ts";
 import { guardFor, type InspectionPlan, inspectionRisk, type Process } from "../inspection-risk.ts";
 import { governs } from "./governs.ts";
 import { answered, figurePart, type InputProblem, refused, sum } from "./sum.ts";
@@ -92,6 +92,21 @@ export const inspectionRiskSum = sum({
         help: ["give one pair of the two; a shape is 1 or more"],
       });
     }
+    const alike = lower && upper && lower.unit.dimension === upper.unit.dimension;
+    if (alike && compareQuantities(lower, upper) > 0) {
+      problems.push({
+        input: "at-most",
+        message: `\`at-most\` of ${upper.typed} lies below \`at-least\` of ${lower.typed}`,
+        help: ["exchange the two"],
+      });
+    }
+    if (wanted?.gte(1)) {
+      problems.push({
+        input: "wanted",
+        message: "`wanted` is a share of the parts, below 1",
+        help: ["one part in a thousand is 0.001"],
+      });
+    }
     if (guard && wanted) {
       problems.push({
         input: "wanted",
@@ -130,10 +145,10 @@ export const inspectionRiskSum = sum({
           : [figurePart("cpk", "Cpk: room to the nearer limit / 3 spreads", capability, "")]),
         figurePart("guard", "guard band", band / perUnit, symbol),
         ...(lower
-          ? [figurePart("acceptFrom", "accept readings from", accepted(lower, 1), symbol)]
+          ? [figurePart("acceptFrom", "accept readings from", accepted(lower, 1), symbol, "up")]
           : []),
         ...(upper
-          ? [figurePart("acceptTo", "accept readings to", accepted(upper, -1), symbol)]
+          ? [figurePart("acceptTo", "accept readings to", accepted(upper, -1), symbol, "down")]
           : []),
       ],
       formula:
@@ -141,6 +156,9 @@ export const inspectionRiskSum = sum({
       source:
         "JCGM 106:2012, clause 9, which was not opened; its worked answers were seen in programs that reproduce them",
       cautions: [
+        ...(lower && upper && accepted(lower, 1) > accepted(upper, -1)
+          ? ["the guard bands meet: no reading is accepted; measure with a better instrument"]
+          : []),
         "shares are of all parts made; they hold for parts and readings that scatter as described",
         governs,
       ],

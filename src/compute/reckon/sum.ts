@@ -84,6 +84,8 @@ export type Values<I extends Inputs> = {
 export interface Figure {
   readonly value: Real;
   readonly unit: string;
+  /** Which way it is rounded to be read, where the nearest number may lie on the wrong side. */
+  readonly round?: "up" | "down";
 }
 
 /** A sentence; its numbers stand apart where they have to be rounded to be read. */
@@ -172,8 +174,18 @@ export function refused(...problems: readonly InputProblem[]): Outcome {
 }
 
 /** A part that is one number. */
-export function figurePart(name: string, title: string, value: Real, unit: string): Part {
-  return { name, title, value: { kind: "figure", figure: { value, unit } } };
+export function figurePart(
+  name: string,
+  title: string,
+  value: Real,
+  unit: string,
+  round?: Figure["round"],
+): Part {
+  return {
+    name,
+    title,
+    value: { kind: "figure", figure: { value, unit, ...(round ? { round } : {}) } },
+  };
 }
 
 /** A part that is several numbers in one unit. */

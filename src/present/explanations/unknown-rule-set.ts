@@ -9,7 +9,7 @@ export const unknownRuleSet: Explanation = {
     "A rule takes its limits from a rule set that this program does not have, or with parameters that the set does not know.",
   why: "Published limits are chosen by name, so that each verdict can say which publication it comes from.",
   mend: [
-    "Choose one of the rule sets in the message.",
+    "Choose one of the rule sets that `witness explain rule-sets` lists.",
     "Write the limits out, with `authority` and `source`.",
   ],
   example: [

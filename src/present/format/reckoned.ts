@@ -25,8 +25,9 @@ const largestDenominator = 999n;
  * A figure with its unit, to the places that a shop can use, and what it is exactly where that
  * differs and is short enough to read: `0.3929 in (exactly 11/28 in)`, `3.77 mm`.
  */
-export function figureText({ value, unit }: Figure): string {
-  const rounded = roundedText({ value, unit });
+export function figureText(figure: Figure): string {
+  const { value, unit } = figure;
+  const rounded = roundedText(figure);
   const shown = withUnit(rounded, unit);
   const exact = typeof value === "number" || unit === "D" ? undefined : shortExact(value, unit);
   return exact === undefined || exact === rounded
@@ -35,12 +36,16 @@ export function figureText({ value, unit }: Figure): string {
 }
 
 /** A figure to the places that a shop can use, without its unit. */
-export function roundedText({ value, unit }: Figure): string {
+export function roundedText({ value, unit, round }: Figure): string {
   // Beyond this a double has no digit left behind the point.
   if (typeof value === "number" && Math.abs(value) >= 1e15) return value.toPrecision(significant);
-  const amount = typeof value === "number" ? new Fraction(value.toFixed(15)) : value;
+  // The noise of binary fractions would push a number past the one it stands for.
+  const number = round && typeof value === "number" ? Number(value.toPrecision(12)) : value;
+  const amount = typeof number === "number" ? new Fraction(number.toFixed(15)) : number;
   const fixed = places[unit];
-  const text = fixed === undefined ? undefined : formatAmount(amount, fixed);
+  const safe = (to: number) =>
+    round === "up" ? amount.ceil(to) : round === "down" ? amount.floor(to) : amount;
+  const text = fixed === undefined ? undefined : formatAmount(safe(fixed), fixed);
   // Something small is shown with digits of its own rather than as zeros.
   const enough = text !== undefined && (fixed === 0 || /[1-9]/.test(text) || amount.n === 0n);
   const shown = enough ? text : formatSignificant(amount, significant);

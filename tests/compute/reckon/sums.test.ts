@@ -582,6 +582,38 @@ describe("conformity", () => {
     expect(assurance("0.1239 in", "guarded by U")).toBe("disproven");
   });
 
+  test("says from where on conformity is proven, rounded inwards, and which k it took", () => {
+    const typed = ["value=0.1255 in", "at-least=0.125 in", "at-most=0.130 in"];
+    const guarded = [...typed, "uncertainty=0.001 in", "rule=guarded for 95 %"];
+    const answer = reckoned("conformity", ...guarded);
+    expect(answer.standardUncertainty).toBe(0.0005);
+    expect(answer.acceptFrom).toBeCloseTo(0.1258225, 12);
+    expect(answer.acceptTo).toBeCloseTo(0.1291775, 12);
+    const text = reckonedText("conformity", ...guarded);
+    expect(text).toMatch(/proven from +0\.1259 in/);
+    expect(text).toMatch(/proven up to +0\.1291 in/);
+    expect(text).toContain("`coverage` was not given");
+    expect(reckonedText("conformity", ...guarded, "coverage=2")).not.toContain("was not given");
+    expect(reckoned("conformity", ...typed, "uncertainty=0.001 in")).toMatchObject({
+      acceptFrom: 0.125,
+      acceptTo: 0.13,
+    });
+    expect(reckoned("conformity", ...typed)).not.toHaveProperty("acceptFrom");
+  });
+
+  test("an uncertainty of zero leaves the limits where they are, whatever the rule", () => {
+    for (const rule of ["simple", "guarded by U", "guarded for 95 %"]) {
+      const typed = ["at-least=0.125 in", "uncertainty=0 in", `rule=${rule}`];
+      expect(reckoned("conformity", "value=1/8 in", ...typed)).toMatchObject({
+        verdict: "within",
+        assurance: "proven",
+        probability: 1,
+        acceptFrom: 0.125,
+      });
+      expect(reckoned("conformity", "value=0.12499999 in", ...typed).assurance).toBe("disproven");
+    }
+  });
+
   test("coverage and resolution", () => {
     const probability = (...more: string[]) =>
       Number(
@@ -816,6 +848,19 @@ test("a part that there is none of says why in text", () => {
 });
 
 describe("inspection-risk", () => {
+  test("limits that crossed, a share that is none, and bands that meet", () => {
+    const typed = ["mean=0.5 in", "spread=0.004 in", "measuring=0.001 in"];
+    const crossed = ["at-least=0.508 in", "at-most=0.492 in"];
+    expect(refusal("inspection-risk", ...typed, ...crossed)).toContain("lies below `at-least`");
+    expect(refusal("inspection-risk", ...typed, "at-most=0.508 in", "wanted=1")).toContain(
+      "`wanted` is a share",
+    );
+    const narrow = ["at-least=0.492 in", "at-most=0.508 in", "guard=0.01 in"];
+    expect(String(reckoned("inspection-risk", ...typed, ...narrow).cautions)).toContain(
+      "the guard bands meet",
+    );
+  });
+
   const bearings = ["shape=4", "scale=0.25 mm", "measuring=0.25 mm", "at-most=2 mm"];
 
   test("gives the guard band for a risk that is wanted, in the unit of the measuring", () => {

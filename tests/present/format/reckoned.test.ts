@@ -40,6 +40,13 @@ describe("figures in text", () => {
   });
 });
 
+test("a figure on the safe side of a limit is rounded that way, and noise is none", () => {
+  const shown = (value: number, round: "up" | "down") => roundedText({ value, unit: "in", round });
+  expect([shown(0.12582, "up"), shown(0.12588, "down")]).toEqual(["0.1259", "0.1258"]);
+  expect([shown(0.1 + 0.2, "up"), shown(0.3 - 1e-17, "down")]).toEqual(["0.3000", "0.3000"]);
+  expect(roundedText({ value: new Fraction("0.12581"), unit: "in", round: "up" })).toBe("0.1259");
+});
+
 test("numbers for programs are right to twelve digits", () => {
   expect(figureNumber({ value: new Fraction(11, 28) })).toBe(0.392857142857);
   expect(figureNumber({ value: 0.1 + 0.2 })).toBe(0.3);
