@@ -11,6 +11,7 @@ import { type ProseBlock, proseBlocks } from "../markdown/prose-blocks.ts";
 import { type Links, linksFrom } from "../pages/links.ts";
 import type { RecordIndex } from "../pages/record-index.ts";
 import { type CureView, cureView } from "../pages/views/cure-view.ts";
+import { dayTitle } from "../pages/views/day-title.ts";
 import { type DeviationView, deviationView } from "../pages/views/deviation-view.ts";
 import { type FindingView, findingView } from "../pages/views/finding-view.ts";
 import { type HoldView, holdView } from "../pages/views/hold-view.ts";
@@ -119,7 +120,9 @@ export function bookEntry(record: RecordIndex, day: Day): BookEntry {
   return {
     date,
     number,
-    title: shown ? day.title : "Private day: its hours are shown and nothing else",
+    title: shown
+      ? dayTitle(day, build.assemblies)
+      : "Private day: its hours are shown and nothing else",
     shown,
     weekday: weekdayText(date),
     ...(gap >= gapOfDays ? { gap: `${daysText(gap)} without an entry` } : {}),
@@ -183,7 +186,7 @@ function withLayouts(
   });
 }
 
-function factsOf({ place, conditions, written, late }: Day): EntryFact[] {
+function factsOf({ place, conditions, written, late, imported }: Day): EntryFact[] {
   const { temperature, humidity } = conditions;
   const plain = [
     `place: ${place}`,
@@ -191,9 +194,11 @@ function factsOf({ place, conditions, written, late }: Day): EntryFact[] {
     ...(humidity ? [`${humidity.typed} humidity`] : []),
     written ? `written ${momentText(written)}` : "when it was written is not said",
   ].map((text) => ({ text, departs: false }));
-  return late > 0
-    ? [...plain, { text: `LATE ENTRY: ${daysText(late)} after the day`, departs: true }]
-    : plain;
+  const marks = [
+    ...(late > 0 ? [`LATE ENTRY: ${daysText(late)} after the day`] : []),
+    ...(imported === undefined ? [] : [`ENTERED LATER: hours from ${imported}`]),
+  ];
+  return [...plain, ...marks.map((text) => ({ text, departs: true }))];
 }
 
 function bookAmendment(

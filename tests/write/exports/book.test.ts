@@ -375,6 +375,39 @@ describe("the eventful build", () => {
     expect(log).toContain("CORRECTED LATER: hours");
   });
 
+  test("marks hours that were entered later from a file", async () => {
+    const build = eventfulBuild();
+    const days = build.days.map((each, index) =>
+      index === 0 ? { ...each, imported: "old log.csv", late: 12 } : each,
+    );
+    const log = await words(
+      await book(analyze({ ...build, days }, analysis.asOf), { imprint: { sections: ["log"] } }),
+    );
+    expect(log).toContain(
+      "LATE ENTRY: 12 days after the day ENTERED LATER: hours from old log.csv",
+    );
+    expect(log.match(/ENTERED LATER/g)).toHaveLength(1);
+  });
+
+  test("an entry without a title is called what its sheet is called", async () => {
+    const build = eventfulBuild();
+    const [first, ...rest] = build.days;
+    if (!first) throw new Error("no days");
+    const titled = async (prose: string) => {
+      const days = [
+        { ...first, title: "", prose, sessions: [first.sessions[0]].flatMap((each) => each ?? []) },
+        ...rest,
+      ];
+      const changed = analyze({ ...build, days }, analysis.asOf);
+      return pdfPieces(await book(changed, { imprint: { sections: ["log"] } }));
+    };
+    const pieces = async (prose: string) => (await titled(prose)).flat().map(({ text }) => text);
+    expect(await pieces("Drove the whole row.\n")).toContain("Drove the whole row.");
+    const booked = build.assemblies.get(first.sessions[0]?.assembly ?? "")?.title ?? "";
+    expect(booked).not.toBe("");
+    expect((await titled("")).flat().find(({ text }) => text === booked)?.x).toBeGreaterThan(100);
+  });
+
   test("fields for hands are empty in every section that has them", async () => {
     const sections = ["hours", "inspections", "deviations", "signatures"] as const;
     const pages = await pdfPieces(await book(analysis, { imprint: { sections } }));
