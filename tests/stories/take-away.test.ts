@@ -20,6 +20,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { demoBuilt } from "../support/build-demo.ts";
 import { launchChromium } from "../support/chromium.ts";
 import { type Element, htmlTree } from "../support/html-tree.ts";
+import { pdfText } from "../support/pdf-text.ts";
 import { hoursFrom, projectedFrom, type RecordFile, tenthsFrom } from "../support/record-sums.ts";
 import { filesIn } from "../support/scratch-folder.ts";
 import { projectFolder, shop, type Witnessed, witness } from "../support/witness.ts";
@@ -110,7 +111,30 @@ describe("the sample journal, taken away", () => {
     expect(hoursFrom({ ...record, days: rest }).total).not.toEqual(own.total);
   });
 
-  test("so do its tenths and its projected empty weight, exactly", () => {
+  test("book, CSV and site say the same total, and the book has every day once and in order", async () => {
+    const rows = parse(textOf("record/hours.csv"), { bom: true, columns: true }) as Record<
+      string,
+      string
+    >[];
+    const minutes = rows
+      .filter(({ counted }) => counted === "build")
+      .reduce((sum, row) => sum + Number(row.minutes), 0);
+    const total = `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+    expect(recordOf().totals.total).toMatchObject({ build: minutes });
+    expect(textOf("site/hours/index.html")).toContain(`data-total="build">${total}<`);
+    const book = (await pdfText(readFileSync(join(stick, "record", "book.pdf")))).join(" ");
+    expect(book).toContain(`Hours of the build ${total} (${minutes} minutes)`);
+    const entries = [
+      ...book.matchAll(/Entry (\d+) of \d+ [A-Z][a-z]+day (\d+ [A-Z][a-z]+ \d{4})/g),
+    ];
+    const { days } = recordOf();
+    expect(entries.map(([, number, date]) => [Number(number), inDigits(date ?? "")])).toEqual(
+      days.map(({ date }, index) => [index + 1, date]),
+    );
+    expect(entries.length).toBeGreaterThan(100);
+  });
+
+  test("its record.json alone comes to its tenths and its projected empty weight, exactly", () => {
     const record = recordOf();
     expect(record.portion?.sum).toMatchObject(tenthsFrom(record));
     expect(Object.values(tenthsFrom(record)).every((tenths) => tenths > 0)).toBe(true);
@@ -198,6 +222,13 @@ describe("the sample journal, taken away", () => {
     }
   });
 });
+
+/** A date in words, in digits. */
+function inDigits(words: string): string {
+  const [day = "", month = "", year = ""] = words.split(" ");
+  const number = new Date(`1 ${month} 2000 UTC`).getUTCMonth() + 1;
+  return `${year}-${String(number).padStart(2, "0")}-${day.padStart(2, "0")}`;
+}
 
 function elementsOf(html: Buffer): Element[] {
   const found: Element[] = [];
