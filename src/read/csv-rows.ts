@@ -20,12 +20,14 @@ export interface CsvTable {
  * Reads a CSV file (RFC 4180) whose first line has the names of the columns. Blank lines are
  * passed over; so are rows that have no text in any cell.
  * @param separator What stands between cells, such as `,` or `;`.
+ * @param elsewhere What else helps where a row has too many cells or too few.
  * @returns `undefined` with a fault when it cannot be taken apart; rows at fault are left out.
  */
 export function csvRows(
   source: SourceFile,
   separator: string,
   faults: Faults,
+  elsewhere: readonly string[] = [],
 ): CsvTable | undefined {
   const records = recordsOf(source, separator, faults);
   if (!records) return undefined;
@@ -58,9 +60,7 @@ export function csvRows(
       if (cells.length === head.cells.length) return true;
       faults.add("not-csv", span, {
         message: `the row has ${cells.length} cells, and the first line names ${head.cells.length} columns`,
-        help: [
-          `put a cell that holds \`${separator}\` in quotes, or say in the mapping which \`separator\` parts the cells`,
-        ],
+        help: [`put a cell that holds \`${separator}\` in quotes`, ...elsewhere],
       });
       return false;
     }),

@@ -66,7 +66,11 @@ export function readInbox(files: InboxFiles, build: Build, faults: Faults): Inbo
   const { mapping: source } = files;
   const tree = yamlTree({ source, start: 0, end: source.text.length }, faults);
   const mapping = tree && mappingShape(tree, faults);
-  const table = mapping && csvRows(files.table, mapping.separator?.text ?? ",", faults);
+  const table =
+    mapping &&
+    csvRows(files.table, mapping.separator?.text ?? ",", faults, [
+      "or say in the mapping which `separator` parts the cells",
+    ]);
   const columns = table && mapping && columnsOf(table, mapping, faults);
   if (!table || !mapping || !columns) return nothing;
 

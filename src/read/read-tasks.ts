@@ -9,13 +9,16 @@ import type { SourceFile } from "./source-file.ts";
 const columns = ["section", "task_number", "task", "mfr_tenths"] as const;
 type TaskColumn = (typeof columns)[number];
 
+// Control characters, and those that turn the direction of what follows.
+const unprintable = /[\p{Cc}\u2028\u2029\u200e\u200f\u061c\u202a-\u202e\u2066-\u2069]/u;
+
 /**
  * Reads a list of tasks: CSV with the columns `section`, `task_number`, `task` and, where the
- * list gives the kit's own share, `mfr_tenths` in whole tenths. Columns may stand in any order;
- * rows at fault are left out.
+ * list gives the kit's own share, `mfr_tenths` in whole tenths. Columns may stand in any order,
+ * parted by commas, or by semicolons or tabs as some spreadsheets do; rows at fault are left out.
  */
 export function readTasks(source: SourceFile, faults: Faults): readonly Task[] {
-  const table = csvRows(source, ",", faults);
+  const table = csvRows(source, separatorOf(source), faults);
   if (!table) return [];
   const places = columnPlaces(table.heads, faults);
   if (!places) return [];
@@ -51,6 +54,12 @@ export function readTasks(source: SourceFile, faults: Faults): readonly Task[] {
       },
     ];
   });
+}
+
+// No column has any of these in its name, so the first line settles it.
+function separatorOf({ text }: SourceFile): string {
+  const [first = ""] = text.split("\n", 1);
+  return [",", ";", "\t"].find((separator) => first.includes(separator)) ?? ",";
 }
 
 function columnPlaces(
@@ -93,11 +102,21 @@ function filled(
   column: TaskColumn,
   faults: Faults,
 ): CsvCell | undefined {
-  if (cell?.text !== "") return cell;
-  return faults.add("not-csv", cell.span, {
-    message: `the cell of \`${column}\` is empty`,
-    help: ["fill it in from the list, or take the row out"],
-  });
+  if (cell?.text === "") {
+    return faults.add("not-csv", cell.span, {
+      message: `the cell of \`${column}\` is empty`,
+      help: ["fill it in from the list, or take the row out"],
+    });
+  }
+  // A cell may run over several lines; a task is said on one.
+  const text = cell?.text.replaceAll(/\s+/g, " ");
+  if (cell && text !== undefined && unprintable.test(text)) {
+    return faults.add("not-csv", cell.span, {
+      message: `the cell of \`${column}\` has a character that cannot be printed`,
+      help: ["type the cell anew; such characters come along when text is copied"],
+    });
+  }
+  return cell && text !== undefined ? { ...cell, text } : undefined;
 }
 
 function isTaskNumber({ text, span }: CsvCell, faults: Faults): boolean {

@@ -40,6 +40,52 @@ describe("the list of tasks", () => {
     ]);
   });
 
+  test.each([
+    ["with a byte order mark", "\ufeffsection,task_number,task\nFuselage,F1,Do it\n"],
+    ["with semicolons", "section;task_number;task\r\nFuselage;F1;Do it\r\n"],
+    ["with tabs", "section\ttask_number\ttask\nFuselage\tF1\tDo it\n"],
+    ["quoted throughout", '"section","task_number","task"\r\n"Fuselage","F1","Do it"\r\n'],
+    ["with blanks and blank rows", " section , task_number ,task\n,,\n\n Fuselage , F1 , Do it \n"],
+    ["with a cell over two lines", 'section,task_number,task\r\nFuselage,F1,"Do\r\n  it"\r\n'],
+  ])("may come %s", (_, text) => {
+    const { register } = portioned("", text);
+    expect(
+      [...register.tasks.values()].map(({ section, id, title }) => [section, id, title]),
+    ).toEqual([["Fuselage", "F1", "Do it"]]);
+  });
+
+  test.each([
+    ["two rows of one number", "Fuselage,F1,Do,\nWings,F1,Do,\n", "3 duplicate-id F1"],
+    ["a number that is a formula", "Fuselage,=F1,Do,\n", "2 not-an-id =F1"],
+    ["a number that is a key of JavaScript", "Fuselage,__proto__,Do,\n", "2 not-an-id __proto__"],
+    ["fewer than no tenths", "Fuselage,F1,Do,-1\n", "2 not-a-share -1"],
+    ["tenths with an exponent", "Fuselage,F1,Do,1e1\n", "2 not-a-share 1e1"],
+    ["tenths in other digits", "Fuselage,F1,Do,٣\n", "2 not-a-share ٣"],
+    ["text that turns round", "Fuselage,F1,a\u202eb,\n", "2 not-csv a\u202eb"],
+    ["a control character", "Fuselage,F1,a\u0000b,\n", "2 not-csv a\u0000b"],
+    ["a quotation mark inside", 'Fuselage,F1,3/32" drill,\n', "2 not-csv F"],
+  ])("refuses %s", (_, rows, fault) => {
+    expect(faults(`section,task_number,task,mfr_tenths\n${rows}`)).toEqual([`tasks.csv:${fault}`]);
+  });
+
+  test("refuses what is not UTF-8, and an empty file", () => {
+    const found = (tasks: string | Uint8Array) =>
+      readSmall({ "tasks.csv": tasks, "portion.yaml": listHead }).diagnostics.map(
+        ({ message }) => message,
+      );
+    expect(found(Uint8Array.of(0xff, 0xfe, 0x73, 0, 0x65, 0))).toEqual([
+      "the file is not in UTF-8",
+    ]);
+    expect(found("")).toEqual(["the file is empty"]);
+  });
+
+  test("of 50,000 tasks is read at once, whatever their names", () => {
+    const rows = Array.from({ length: 50_000 }, (_, index) => `S${index % 7},T${index},Do\n`);
+    const text = `section,task_number,task\nA,constructor,toString\n${rows.join("")}`;
+    const { register, undecided } = portioned("", text);
+    expect([register.tasks.size, undecided]).toEqual([50_001, 50_001]);
+  });
+
   test("belongs to a sheet, and the sheet to it", () => {
     const missing = (files: Record<string, string>) => pointed(readSmall(files).diagnostics);
     expect(missing({ "tasks.csv": taskList("F1") })).toEqual(["portion.yaml:1 missing-file"]);
