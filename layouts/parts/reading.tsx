@@ -60,7 +60,7 @@ export function Reading({ of, dated = false }: { of: ReadingView; dated?: boolea
               </>
             ),
             of.instrument !== undefined && `with ${of.instrument}`,
-            of.drag !== undefined && `friction drag ${of.drag} added to both limits`,
+            of.drag,
             of.assurance,
             of.deviation && (
               <>

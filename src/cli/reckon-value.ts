@@ -95,7 +95,7 @@ export function readValue(
               `\`${name}\` puts ${one(value.fault.left)} and ${one(value.fault.right)} together`,
             )
           : fault(
-              `\`${name}\` speaks of \`${value.fault.kind === "unknown size" ? value.fault.name : value.fault.by}\`, which is not known here`,
+              `\`${name}\` speaks of \`${"name" in value.fault ? value.fault.name : value.fault.by}\`, which is not known here`,
               [`write a length, or one in terms of ${own.join(" or ")}`],
             );
       }

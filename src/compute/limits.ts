@@ -10,6 +10,8 @@ export type Sizes = ReadonlyMap<string, Quantity>;
 /** Why one side of a limit has no value. */
 export type BoundFault =
   | { readonly kind: "unknown size"; readonly name: string }
+  /** `2 D` of a D of zero would let everything pass. */
+  | { readonly kind: "no size"; readonly name: string; readonly size: Quantity }
   /** Two parts that do not go together: a length less a torque, twice a temperature. */
   | { readonly kind: "wrong dimension"; readonly left: Dimension; readonly right: Dimension }
   /** A table was entered with `at`, and its rows run from `from` to `to`. */
@@ -87,6 +89,10 @@ export function boundValue(expression: Expression, sizes: Sizes): BoundValue {
     }
     case "multiple": {
       const of = boundValue(expression.of, sizes);
+      if (of.ok && expression.of.kind === "size" && of.quantity.amount.lte(0)) {
+        const { name } = expression.of;
+        return { ok: false, fault: { kind: "no size", name, size: of.quantity } };
+      }
       return of.ok ? exactly(() => scale(of.quantity, expression.factor)) : of;
     }
     case "sum":

@@ -5,7 +5,7 @@ import type { Project } from "../model/project.ts";
 import { workKinds } from "../model/session.ts";
 import { clock, date, dateAndClock, duration } from "./clock-syntax.ts";
 import { drawingReference } from "./drawing-reference.ts";
-import { quantities, quantity, quantityOf } from "./quantity-shape.ts";
+import { notBelowZero, quantities, quantity, quantityOf } from "./quantity-shape.ts";
 import { count, sizesShape } from "./registers-schema.ts";
 import {
   choice,
@@ -90,7 +90,7 @@ export function dayShape(
     values: optional(quantities, "values: [0.141, 0.140] in"),
     of: optional(list("readings", text, "of: [R-1, R-2]"), "of: [R-1, R-2]"),
     temperature: optional(quantityOf("temperature"), "temperature: 61 °F"),
-    drag: optional(quantityOf("torque"), "drag: 4 lbf·in"),
+    drag: optional(notBelowZero(quantityOf("torque")), "drag: 4 lbf·in"),
     sizes: optional(sizesShape, "sizes: { D: 1/8 in }"),
     supersedes: optional(text, "supersedes: 2026-03-10.r2"),
     deviation: optional(id, "deviation: D-014"),

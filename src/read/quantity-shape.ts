@@ -32,6 +32,20 @@ export function quantityOf(...dimensions: readonly Dimension[]): Shape<QuantityN
   };
 }
 
+/**
+ * A quantity that counts up from zero, such as an uncertainty or a drag: a sign would turn it round.
+ */
+export function notBelowZero(of: Shape<QuantityNode>): Shape<QuantityNode> {
+  return (typed, faults) => {
+    const read = of(typed, faults);
+    if (!read || read.quantity.amount.gte(0)) return read;
+    return faults.add("not-a-quantity", read.span, {
+      message: `\`${read.quantity.typed}\` is below zero, and this has no sign`,
+      help: ["write it without a sign"],
+    });
+  };
+}
+
 /** One or several values, with a unit each or one behind the list. */
 export const quantities: Shape<readonly QuantityNode[]> = (typed, faults) => {
   if (typed.kind === "list") {

@@ -1,8 +1,9 @@
 import type { Step } from "../model/assembly.ts";
 import type { Citation } from "../model/citation.ts";
-import { figureKinds, type ToleranceRule } from "../model/tolerance.ts";
+import type { Quantity } from "../model/quantity.ts";
+import { expressionDimension, figureKinds, type ToleranceRule } from "../model/tolerance.ts";
 import type { Faults } from "./faults.ts";
-import { readLimits } from "./read-limits.ts";
+import { readLimits, type WrittenLimits } from "./read-limits.ts";
 import { readSizes } from "./read-sizes.ts";
 import { unique } from "./registers.ts";
 import { rulesShape } from "./registers-schema.ts";
@@ -57,8 +58,26 @@ function ruleWrittenOut(typed: TypedRule, faults: Faults): ToleranceRule | undef
     ...given({ judges: figureKinds.find((kind) => kind === typed.judges?.value) }),
     sizes,
     decision: typed.decision?.value ?? "simple",
-    addsDrag: false,
+    addsDrag: readAddsDrag(typed, limits, sizes, faults),
     advice: typed.advice?.map(({ text }) => text) ?? [],
     span: typed.id.span,
   };
+}
+
+// Drag is a torque, so that it can only be added to limits of one.
+function readAddsDrag(
+  typed: TypedRule,
+  { lower, upper }: WrittenLimits,
+  sizes: ReadonlyMap<string, Quantity>,
+  faults: Faults,
+): boolean {
+  const bound = lower ?? upper;
+  if (!typed["adds-drag"] || !bound) return false;
+  const of = expressionDimension(bound.expression, sizes);
+  if (of.kind !== "dimension" || of.dimension === "torque") return true;
+  faults.add("wrong-dimension", typed.node.entries.get("adds-drag")?.key.span ?? typed.id.span, {
+    message: `friction drag is a torque, and \`${bound.typed}\` is a ${of.dimension}`,
+    help: ["leave `adds-drag` out"],
+  });
+  return false;
 }

@@ -3,7 +3,7 @@ import { authorities, decisionRules, figureKinds } from "../model/tolerance.ts";
 import { date, duration } from "./clock-syntax.ts";
 import { forAircraft } from "./identity.ts";
 import { limitTableExample, limitTableShape } from "./limit-table.ts";
-import { quantity } from "./quantity-shape.ts";
+import { notBelowZero, quantity } from "./quantity-shape.ts";
 import {
   choice,
   id,
@@ -137,6 +137,7 @@ export const rulesShape = record("rules.yaml", {
         over: optional(text, "over: edge-1-8"),
         steps: optional(list("steps", text, "steps: [HS-07, HS-08]"), "steps: [HS-07, HS-08]"),
         decision: optional(choice("decision rule", decisionRules), "decision: simple"),
+        "adds-drag": optional(yesOrNo, "adds-drag: true"),
         advice: optional(
           list("sentences", text, "advice: [one sentence]"),
           "advice: [one sentence]",
@@ -175,8 +176,8 @@ export const instrumentsShape = record("instruments.yaml", {
       record("an instrument", {
         id: required(id, "id: caliper-1"),
         title: required(text, "title: Digital caliper"),
-        resolution: optional(quantity, "resolution: 0.0005 in"),
-        uncertainty: optional(quantity, "uncertainty: 0.001 in"),
+        resolution: optional(notBelowZero(quantity), "resolution: 0.0005 in"),
+        uncertainty: optional(notBelowZero(quantity), "uncertainty: 0.001 in"),
         coverage: optional(coverage, "coverage: 2"),
         calibrations: optional(
           list(

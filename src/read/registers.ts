@@ -7,6 +7,7 @@ import type { Person } from "../model/person.ts";
 import { type Drawing, type Project, usualStages } from "../model/project.ts";
 import { drawingReference } from "./drawing-reference.ts";
 import type { Faults } from "./faults.ts";
+import type { QuantityNode } from "./quantity-shape.ts";
 import { readRules } from "./read-rules.ts";
 import {
   assembliesShape,
@@ -157,8 +158,11 @@ function readAssemblies(
 
 function readInstruments(tree: MapNode | undefined, faults: Faults): Map<string, Instrument> {
   const typed = tree && instrumentsShape(tree, faults);
+  const instruments = unique(typed?.instruments ?? [], "instrument", faults);
+  for (const { resolution, uncertainty } of instruments)
+    if (resolution && uncertainty) checkOneKind(resolution, uncertainty, faults);
   return byId(
-    unique(typed?.instruments ?? [], "instrument", faults).map((instrument) => ({
+    instruments.map((instrument) => ({
       id: instrument.id.text,
       title: instrument.title.text,
       ...given({
@@ -176,6 +180,18 @@ function readInstruments(tree: MapNode | undefined, faults: Faults): Map<string,
       span: instrument.id.span,
     })),
   );
+}
+
+// The step of a display and the calibration's uncertainty are of one kind, or one in per cent.
+function checkOneKind(resolution: QuantityNode, uncertainty: QuantityNode, faults: Faults): void {
+  const kind = ({ quantity: { unit } }: QuantityNode) =>
+    unit.dimension === "temperature difference" ? "temperature" : unit.dimension;
+  const [step, expanded] = [kind(resolution), kind(uncertainty)];
+  if (step === expanded || step === "ratio" || expanded === "ratio") return;
+  faults.add("wrong-dimension", uncertainty.span, {
+    message: `the uncertainty is a ${expanded}, and the resolution a ${step}`,
+    help: ["write both as one instrument shows them"],
+  });
 }
 
 function readLots(tree: MapNode | undefined, faults: Faults): Map<string, Lot> {

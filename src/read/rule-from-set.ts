@@ -42,6 +42,7 @@ export function ruleFromSet(
     "tolerance",
     "table",
     "judges",
+    "adds-drag",
   ]) {
     const entry = typed.node.entries.get(key);
     if (!entry) continue;

@@ -187,3 +187,26 @@ test("calibrations are in the order of their dates, however they were typed", ()
     { on: "2026-02-01", due: "2027-02-01" },
   ]);
 });
+
+describe("what an instrument knows of itself", () => {
+  const found = (line: string) =>
+    readSmall({
+      "instruments.yaml": `instruments:\n  - { id: caliper, title: Caliper, ${line} }\n`,
+    }).diagnostics.map(({ code, message }) => [code, message]);
+
+  test.each([
+    ["uncertainty: -0.001 in", "`-0.001 in` is below zero, and this has no sign"],
+    ["resolution: -0.001 in", "`-0.001 in` is below zero, and this has no sign"],
+  ])("%s", (line, message) => {
+    expect(found(line)).toEqual([["not-a-quantity", message]]);
+  });
+
+  test("is of one kind, or in per cent", () => {
+    expect(found("resolution: 1 lb, uncertainty: 0.01 in")).toEqual([
+      ["wrong-dimension", "the uncertainty is a length, and the resolution a mass"],
+    ]);
+    expect(found("resolution: 0.1 lbf·in, uncertainty: 4 %")).toEqual([]);
+    expect(found("resolution: 1 °F, uncertainty: 1 Δ°C")).toEqual([]);
+    expect(found("resolution: 0 in, uncertainty: 0 in")).toEqual([]);
+  });
+});

@@ -339,3 +339,38 @@ test("the rules that the README shows are read without a fault", async () => {
   expect(text).toContain("table:");
   expect(await foundInJournal({ files: [{ file: "rules.yaml", text }] })).toEqual([]);
 });
+
+// AC 43.13-1B, par. 7-40d: drag is added to the desired torque, whoever desires it.
+describe("a torque of the manual with friction drag", () => {
+  const torque = (more = "") => `at-least: 20 lbf·in\n    at-most: 25 lbf·in${more}`;
+
+  test("takes the drag only when it says so", () => {
+    const drag = (more?: string) => readOne(torque(more)).rules.get("one")?.addsDrag;
+    expect([drag(), drag("\n    adds-drag: true"), drag("\n    adds-drag: false")]).toEqual([
+      false,
+      true,
+      false,
+    ]);
+  });
+
+  test("is no length", () => {
+    const { diagnostics, rules } = readOne("at-most: 0.25 in\n    adds-drag: true");
+    expect(diagnostics.map(({ message }) => message)).toEqual([
+      "friction drag is a torque, and `0.25 in` is a length",
+    ]);
+    expect(rules.get("one")?.addsDrag).toBe(false);
+  });
+
+  test("comes with the set where there is one", () => {
+    const set = `  - { id: one, title: Nut, set: ac43-13-1b-table-7-1, with: { thread: 10-32, nut: shear }, adds-drag: true }`;
+    expect(read(set).diagnostics[0]?.message).toBe(
+      "a rule with `set` has no `adds-drag`: it comes from the rule set",
+    );
+  });
+});
+
+test("a size is not called like a unit of length", () => {
+  const { diagnostics } = readOne("at-least: 2 in\n    sizes: { in: 1/8 in }");
+  expect(diagnostics[0]?.message).toContain("`in` is a unit of length");
+  expect(readOne("at-most: 0.5 h\n    sizes: { h: 1/8 in }").diagnostics).toEqual([]);
+});

@@ -9,22 +9,27 @@ import { boundValue, type LimitsFault, limitsOf, type Sizes } from "../limits.ts
 const noSizes: Sizes = new Map();
 
 /**
- * Reports each rule whose lower limit lies above its upper one, and each reading whose limits
+ * Reports each rule whose lower limit lies above its upper one or that is a multiple of nothing, and each reading whose limits
  * cannot be worked out with its sizes and drag: nothing could be judged by them.
  */
 export function* limitsNotKnown({ build, readings }: Ledgers): Generator<Diagnostic> {
-  const crossed = new Set<string>();
+  const hopeless = new Set<string>();
   for (const rule of build.rules.values()) {
     const result = limitsOf(rule, noSizes);
-    if (result.ok || result.fault.kind !== "crossed ends") continue;
-    crossed.add(rule.id);
+    if (result.ok || (result.fault.kind !== "crossed ends" && result.fault.kind !== "no size"))
+      continue;
+    hopeless.add(rule.id);
     yield {
       ...diagnostic(rule, rule.span, result.fault),
-      help: ["correct the limits: `at-least` is the lower one, `at-most` the upper one"],
+      help: [
+        result.fault.kind === "no size"
+          ? `correct \`sizes\`: \`${result.fault.name}\` has to be above zero`
+          : "correct the limits: `at-least` is the lower one, `at-most` the upper one",
+      ],
     };
   }
   for (const { reading, rule, fault } of readings) {
-    if (!rule || !fault || fault.kind === "outside the table" || crossed.has(rule.id)) continue;
+    if (!rule || !fault || fault.kind === "outside the table" || hopeless.has(rule.id)) continue;
     if (isReported(rule, sizesOf(reading))) continue;
     yield {
       ...diagnostic(rule, reading.span, fault),
@@ -53,6 +58,8 @@ function why(fault: Fault): string {
   switch (fault.kind) {
     case "unknown size":
       return `nothing says what \`${fault.name}\` is`;
+    case "no size":
+      return `\`${fault.name}\` is ${asTyped(fault.size)}, and a multiple of it is no limit`;
     case "wrong dimension":
       return `a ${fault.left} and a ${fault.right} do not go together`;
     case "crossed ends":

@@ -61,3 +61,14 @@ test("a reading without a rule is not concerned", () => {
   const { rule: _rule, ...bare } = reading(["0.14 in"]);
   expect(found([rule()], [bare, reading(["0.14 in"])])).toEqual([]);
 });
+
+test("a multiple of nothing is no limit: at the rule, or at the reading that says so", () => {
+  const [one] = found([rule({ lower: "2 D", sizes: { D: "0 in" } })], [reading(["0.2 in"])]);
+  expect(one?.message).toContain("`D` is 0 in, and a multiple of it is no limit");
+  expect(one?.help).toEqual(["correct `sizes`: `D` has to be above zero"]);
+  const sized = reading(["0.2 in"], { sizes: sizes({ D: "-1/8 in" }) });
+  const [other] = found([rule({ lower: "2 D" })], [sized]);
+  expect(other?.message).toContain("`D` is -1/8 in");
+  expect(other?.span).toEqual(sized.span);
+  expect(found([rule({ lower: "D", sizes: { D: "0 in" } })], [reading(["0.2 in"])])).toEqual([]);
+});

@@ -1,8 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { outcomes } from "../../../src/compute/outcome.ts";
+import { linksFrom } from "../../../src/present/pages/links.ts";
 import { type RulePage, readingsPage, rulePage } from "../../../src/present/pages/readings-page.ts";
+import { readingView } from "../../../src/present/pages/views/reading-view.ts";
 import { measuredFiles } from "../../support/measured-journal.ts";
 import { shownJournal } from "../../support/shown-journal.ts";
+import { readSmall } from "../../support/temporary-journal.ts";
 
 const record = shownJournal(measuredFiles);
 const page = readingsPage(record);
@@ -241,4 +244,39 @@ Put right.
     ]);
     expect(ofEdition("private").chart?.struck).toHaveLength(3);
   });
+});
+
+test("a drag is said to be added only where the rule adds it", () => {
+  const source = "authority: manual, source: { document: Manual }, at-most: 25 lbf·in";
+  const index = shownJournal({
+    "rules.yaml": `rules:
+  - { id: with, title: With, ${source}, adds-drag: true }
+  - { id: without, title: Without, ${source} }
+  - { id: edge, title: Edge, authority: manual, source: { document: Manual }, at-least: 0.25 in }
+`,
+    "days/2026-03-02.md": `---
+date: 2026-03-02
+readings:
+  - { step: W-1, what: torque, rule: with, value: 29 lbf·in, drag: 4 lbf·in }
+  - { step: W-1, what: torque, rule: without, value: 24 lbf·in, drag: 4 lbf·in }
+  - { step: W-1, what: torque, value: 24 lbf·in, drag: 4 lbf·in }
+---
+Torqued.
+`,
+  });
+  const links = linksFrom(index, "");
+  const views = index.analysis.readings.map((each) => readingView(index, links, each));
+  expect(views.map(({ drag, standing }) => [drag, standing])).toEqual([
+    ["friction drag 4 lbf·in added to the limits", "within"],
+    ["friction drag 4 lbf·in not added: the rule takes none", "within"],
+    ["friction drag 4 lbf·in", "no rule"],
+  ]);
+});
+
+test("a drag is never below zero", () => {
+  const day = "date: 2026-03-02\nreadings: [{ what: torque, value: 24 lbf·in, drag: -4 lbf·in }]";
+  const { diagnostics } = readSmall({ "days/2026-03-02.md": `---\n${day}\n---\nTorqued.\n` });
+  expect(diagnostics.map(({ message }) => message)).toEqual([
+    "`-4 lbf·in` is below zero, and this has no sign",
+  ]);
 });

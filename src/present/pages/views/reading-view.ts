@@ -2,6 +2,7 @@ import type { JudgedReading, ReadingStanding } from "../../../compute/analysis.t
 import type { Assurance, Verdict } from "../../../compute/judge.ts";
 import { sizesOf } from "../../../compute/ledgers/readings.ts";
 import { authorityText, limitsText } from "../../../compute/limits-text.ts";
+import type { Quantity } from "../../../model/quantity.ts";
 import type { ToleranceRule } from "../../../model/tolerance.ts";
 import { computedText, formatSignificant } from "../../format/quantity.ts";
 import { anchorOf } from "../addresses.ts";
@@ -38,6 +39,7 @@ export interface ReadingView {
   /** Where the rule is used in place of a general one that the reading names. */
   readonly precedence?: PrecedenceView;
   readonly instrument?: string;
+  /** `friction drag 4 lbf·in added to both limits`, or that the rule adds none. */
   readonly drag?: string;
   readonly standing: ReadingStanding;
   /** The standing in one or two words. */
@@ -104,7 +106,7 @@ export function readingView(record: RecordIndex, links: Links, judged: JudgedRea
           }`,
         }
       : {}),
-    ...(reading.drag ? { drag: reading.drag.typed } : {}),
+    ...(reading.drag ? { drag: dragText(reading.drag, rule) } : {}),
     standing,
     verdict: rule && standing === "no rule" ? "no verdict" : standings[standing],
     ...(assurance === undefined ? {} : { assurance }),
@@ -119,6 +121,11 @@ export function readingView(record: RecordIndex, links: Links, judged: JudgedRea
     ...(strip ? { strip } : {}),
     struck: (record.amendmentsByReading.get(reading.id) ?? []).map((each) => struck(links, each)),
   };
+}
+
+function dragText({ typed }: Quantity, rule: ToleranceRule | undefined): string {
+  if (!rule) return `friction drag ${typed}`;
+  return `friction drag ${typed} ${rule.addsDrag ? "added to the limits" : "not added: the rule takes none"}`;
 }
 
 function excessText(verdict: Exclude<Verdict, { kind: "within" }>): string {

@@ -169,7 +169,7 @@ function readingRow(reading: ReadingView): PaperRow {
         notes: [
           [reading.id, ...(reading.step ? [reading.step.text] : [])].join(", "),
           ...(reading.instrument === undefined ? [] : [reading.instrument]),
-          ...(reading.drag === undefined ? [] : [`friction drag ${reading.drag}`]),
+          ...(reading.drag === undefined ? [] : [reading.drag]),
           ...(reading.supersedes ? [`in place of ${reading.supersedes.text}`] : []),
           ...figureNotes(reading),
         ],
