@@ -21,7 +21,11 @@ const keepOut: fc.Arbitrary<KeepOut> = fc
 
 const plain: fc.Arbitrary<RowWanted> = fc
   .record({ length: size(12), edge: size(1), pitchMin: size(1) })
-  .map((sizes) => ({ ...sizes, keepOuts: [] }));
+  .map((sizes) => {
+    const { edge, pitchMin } = sizes;
+    const hole = edge.mul(2).lt(pitchMin) ? edge.mul(2) : pitchMin;
+    return { ...sizes, hole, keepOuts: [] };
+  });
 
 const wanted: fc.Arbitrary<RowWanted> = fc
   .record({
@@ -144,6 +148,7 @@ describe("a row of rivets", () => {
               length: new Fraction(641, 64),
               edge: new Fraction(1, 1000),
               pitchMin: new Fraction(1, 1000),
+              hole: new Fraction(1, 1000),
               keepOuts: [],
             },
           ],

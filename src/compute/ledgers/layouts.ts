@@ -97,16 +97,24 @@ const smaller = (a: Maybe, b: Maybe): Maybe =>
   a && b && compareQuantities(a, b) <= 0 ? a : (b ?? a);
 
 function laid(piece: FastenerRow, { least, most }: PitchBounds): Row | NoRow {
-  const { length, edge, count, pitch, diameter, keepOuts } = piece;
+  const { length, edge, side, width, count, pitch, diameter, keepOuts } = piece;
   const { unit, amount } = length.length;
   const inUnit = (quantity: Quantity) => amountIn(quantity, unit);
   const between = amount.sub(inUnit(edge.length).mul(2));
-  // A count needs no least pitch; fasteners side by side are a diameter apart at the least.
+  // A count needs no least pitch; holes side by side are a diameter apart at the least.
   const even = count && count.value > 1 && between.gt(0) ? between.div(count.value - 1) : amount;
-  const pitchMin = least ? inUnit(least) : count ? even : inUnit(diameter);
+  const widest = larger(diameter, piece.hole?.length) ?? diameter;
+  const hole = inUnit(widest);
+  const pitchMin = count ? (least ? inUnit(least) : even) : inUnit(larger(least, widest) ?? widest);
+  const along = [side?.length, side && width && subtract(width.length, side.length)]
+    .filter((each) => each !== undefined)
+    .map(inUnit)
+    .find((each) => each.mul(2).lt(hole));
+  if (along) return { ok: false, why: { kind: "over the edge", edge: along, hole } };
   return layRow({
     length: amount,
     edge: inUnit(edge.length),
+    hole,
     pitchMin,
     ...(most ? { pitchMax: inUnit(most) } : {}),
     ...(count ? { count: count.value } : {}),

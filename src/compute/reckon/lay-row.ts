@@ -17,6 +17,8 @@ export interface RowWanted {
   /** Not below `pitchMin`. */
   readonly pitchMax?: Fraction;
   readonly keepOuts: readonly KeepOut[];
+  /** Diameter of the holes: none of them runs into the next one or over the end. */
+  readonly hole: Fraction;
   /** Exactly so many rivets, one or more. */
   readonly count?: number;
   /** The even pitch closest to this one; of two equally close, the smaller. */
@@ -39,6 +41,8 @@ export interface NoRow {
   readonly ok: false;
   readonly why:
     | { readonly kind: "shorter than its edges"; readonly edges: Fraction }
+    | { readonly kind: "over the edge"; readonly edge: Fraction; readonly hole: Fraction }
+    | { readonly kind: "into each other"; readonly pitch: Fraction; readonly hole: Fraction }
     | { readonly kind: "too many wanted"; readonly pitch: Fraction; readonly most: number }
     | { readonly kind: "too few wanted"; readonly pitch: Fraction; readonly fewest: number }
     | {
@@ -70,10 +74,12 @@ export const mostRivets = 10_000;
  * All arithmetic is exact, so that a row at exactly the minimum pitch is found.
  */
 export function layRow(wanted: RowWanted): Row | NoRow {
-  const { length, edge, pitchMin, pitchMax, keepOuts, count } = wanted;
+  const { length, edge, pitchMin, pitchMax, keepOuts, hole, count } = wanted;
   const between = length.sub(edge.mul(2));
   if (between.lt(0))
     return { ok: false, why: { kind: "shorter than its edges", edges: edge.mul(2) } };
+
+  if (edge.mul(2).lt(hole)) return { ok: false, why: { kind: "over the edge", edge, hole } };
 
   const mostSpaces = between.div(pitchMin).floor();
   if (mostSpaces.gt(mostRivets)) return { ok: false, why: { kind: "beyond counting" } };
@@ -97,8 +103,14 @@ export function layRow(wanted: RowWanted): Row | NoRow {
     const least = allowed.at(-1) ?? fewest;
     return { ok: false, why: { kind: "kept out", fewest: least, most: full, position } };
   }
-  const pitch = chosen > 1 ? { pitch: between.div(chosen - 1) } : {};
-  return { ok: true, ...pitch, positions: positionsOf(chosen), mostWithout: most };
+  const even = chosen > 1 ? between.div(chosen - 1) : undefined;
+  if (even?.lt(hole)) return { ok: false, why: { kind: "into each other", pitch: even, hole } };
+  return {
+    ok: true,
+    ...(even ? { pitch: even } : {}),
+    positions: positionsOf(chosen),
+    mostWithout: most,
+  };
 
   function positionsOf(rivets: number): Fraction[] {
     if (rivets === 1) return [length.div(2)];

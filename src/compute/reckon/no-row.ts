@@ -18,6 +18,29 @@ export function noRow(
         message: ["no rivet fits: the two edge distances take ", figure(why.edges), " of ", length],
         help: ["a smaller rivet, or a longer piece"],
       };
+    case "over the edge":
+      return {
+        input: "edge",
+        message: [
+          "a hole of ",
+          figure(why.hole),
+          " with its centre ",
+          figure(why.edge),
+          " from the edge runs over it",
+        ],
+        help: ["look at the units of the edge distance and the diameter"],
+      };
+    case "into each other":
+      return {
+        input: "pitch-min",
+        message: [
+          "holes of ",
+          figure(why.hole),
+          " run into each other at a pitch of ",
+          figure(why.pitch),
+        ],
+        help: ["fewer fasteners, or a wider pitch"],
+      };
     case "too many wanted":
       return {
         input: "count",

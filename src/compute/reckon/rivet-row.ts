@@ -148,6 +148,7 @@ export const rivetRowSum = sum({
     const row = layRow({
       length: length.amount,
       edge: amountIn(edge, unit),
+      hole: amountIn(diameter, unit),
       pitchMin: amountIn(min, unit),
       ...(max ? { pitchMax: amountIn(max, unit) } : {}),
       ...(pitch ? { pitch: amountIn(pitch, unit) } : {}),

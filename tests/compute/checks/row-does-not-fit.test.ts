@@ -36,6 +36,28 @@ describe("row-does-not-fit", () => {
     expect(bare?.notes.at(-1)).toBe("kept out from 0.1 in to 5.9 in");
   });
 
+  test("holes do not run into each other, nor over an edge", () => {
+    const said = (piece: Parameters<typeof fastenerRow>[0]) =>
+      misfit(piece).map(({ message }) =>
+        message.replace("row `Upper flange` cannot be laid out: ", ""),
+      );
+    const count = (value: number) => ({ count: { value, span: span() } });
+    expect(said(count(60))).toEqual([
+      "holes of 0.125 in run into each other at a pitch of a little above 0.0911 in",
+    ]);
+    expect(said({ ...count(4), hole: stated("0.7 in") })).toEqual([
+      "a hole of 0.7 in with its centre 0.3125 in from the edge runs over it",
+    ]);
+    expect(said({ ...count(4), side: stated("0.05 in") })).toEqual([
+      "a hole of 0.125 in with its centre 0.05 in from the edge runs over it",
+    ]);
+    expect(said({ ...count(4), side: stated("0.5 in"), width: stated("0.55 in") })).toEqual([
+      "a hole of 0.125 in with its centre 0.05 in from the edge runs over it",
+    ]);
+    // Left to the program, the hole is what the row keeps apart.
+    expect(said({ pitchMin: stated("0.1 in"), hole: stated("0.25 in") })).toEqual([]);
+  });
+
   test("is not found where a row fits", () => {
     expect(misfit({})).toEqual([]);
     expect(

@@ -9,6 +9,7 @@ function row(more: Partial<RowWanted> = {}) {
     length: inches("6"),
     edge: inches("0.25"),
     pitchMin: inches("0.375"),
+    hole: inches("0.125"),
     keepOuts: [],
     ...more,
   });
@@ -106,4 +107,12 @@ describe("says why there is no row", () => {
 test("the longest row that is counted", () => {
   const laid = row({ length: inches("0.5").add(inches("0.375").mul(mostRivets)) });
   expect(laid.ok && laid.positions).toHaveLength(mostRivets + 1);
+});
+
+test("holes keep clear of the ends and of each other", () => {
+  expect(row({ edge: inches("0.0625") }).ok).toBe(true);
+  expect(row({ edge: inches("0.0624") })).toMatchObject({ why: { kind: "over the edge" } });
+  const close = { pitchMin: inches("0.1"), count: 45 };
+  expect(row({ ...close, count: 45 }).ok).toBe(true); // 5.5 in / 44 is just the hole
+  expect(row({ ...close, count: 46 })).toMatchObject({ why: { kind: "into each other" } });
 });

@@ -136,6 +136,16 @@ describe("rivet-row", () => {
     expect(refusal("rivet-row", ...row, ...more)).toContain(said);
   });
 
+  test("rivets that overlap, or hang over the end, are no row", () => {
+    const typed = ["length=6 in", "diameter=1/8 in"];
+    expect(refusal("rivet-row", ...typed, "edge=2D", "pitch-min=0.5D")).toContain(
+      "run into each other at a pitch of 0.0625 in",
+    );
+    expect(refusal("rivet-row", ...typed, "edge=0.4D", "pitch-min=3D")).toContain(
+      "from the edge runs over it",
+    );
+  });
+
   test("a piece shorter than its edges", () => {
     expect(
       refusal("rivet-row", "length=0.3 in", "diameter=1/8 in", "edge=2D", "pitch-min=3D"),
