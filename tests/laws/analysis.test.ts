@@ -62,6 +62,7 @@ test("the generated builds try the checks that a session, a stage or a reading c
     "more-than-a-day",
     "sealed-total-differs",
     "limits-not-known",
+    "empty-weight-not-above-zero",
     "reading-not-proven",
     "outside-the-table",
     "row-does-not-fit",

@@ -2,6 +2,7 @@ import type { Check } from "../check.ts";
 import { claimWithoutEvidence } from "./claim-without-evidence.ts";
 import { creditForSalvage } from "./credit-for-salvage.ts";
 import { deviationWithoutDisposition } from "./deviation-without-disposition.ts";
+import { emptyWeightNotAboveZero } from "./empty-weight-not-above-zero.ts";
 import { expiredLot } from "./expired-lot.ts";
 import { futureDate } from "./future-date.ts";
 import { holdOnClosedStep } from "./hold-on-closed-step.ts";
@@ -40,6 +41,7 @@ export const checks = {
   "total-differs": totalDiffers,
   "sealed-total-differs": sealedTotalDiffers,
   "limits-not-known": limitsNotKnown,
+  "empty-weight-not-above-zero": emptyWeightNotAboveZero,
   "reading-out-of-limits": readingOutOfLimits,
   "reading-not-proven": readingNotProven,
   "outside-the-table": outsideTheTable,

@@ -11,6 +11,7 @@ import { duplicateId } from "./duplicate-id.ts";
 import { duplicateKey } from "./duplicate-key.ts";
 import { duplicateRow } from "./duplicate-row.ts";
 import { emptyDay } from "./empty-day.ts";
+import { emptyWeightNotAboveZero } from "./empty-weight-not-above-zero.ts";
 import { entryAfterSeal } from "./entry-after-seal.ts";
 import { expiredLot } from "./expired-lot.ts";
 import type { Explanation } from "./explanation.ts";
@@ -145,6 +146,7 @@ export const allExplanations: readonly Explanation[] = [
   totalDiffers,
   sealedTotalDiffers,
   limitsNotKnown,
+  emptyWeightNotAboveZero,
   readingOutOfLimits,
   readingNotProven,
   outsideTheTable,

@@ -179,6 +179,7 @@ ${change("C-1", "2026-02-01", `in: ${box("5 lb", "10 in")}`)}`);
     expect(ledger.empty?.sum).not.toHaveProperty("cg");
     expect(firstCase(ledger).verdict.kind).toBe("no weight");
     expect(found.map(({ message }) => message)).toEqual([
+      "weighing `W-1` comes to -90 lb",
       "loading case `L-1`, Light: all together weighs nothing, so nothing can be in balance",
     ]);
     const made = ledger.events.find(({ kind }) => kind === "change");
