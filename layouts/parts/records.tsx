@@ -68,7 +68,7 @@ export function Sessions({
         >
           <td class="no">{row.number}</td>
           {dated && (
-            <td>
+            <td class="nb">
               <Words of={row.day} />
             </td>
           )}

@@ -27,7 +27,11 @@ export function Table({
   return (
     <section class="scroll" aria-label={caption} tabindex={0}>
       <table
-        class={[name, heads.length > 5 && "broad"].filter(Boolean).join(" ") || undefined}
+        class={
+          [name, heads.length > 7 ? "wide" : heads.length > 5 && "broad"]
+            .filter(Boolean)
+            .join(" ") || undefined
+        }
         data-sum={sum || undefined}
         data-main={main || undefined}
       >

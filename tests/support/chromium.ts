@@ -43,7 +43,7 @@ export function chromiumPath(): string {
 }
 
 /** A headless browser that makes no requests of its own. */
-export function launchChromium(): Promise<Browser> {
+export function launchChromium(more: readonly string[] = []): Promise<Browser> {
   return chromium.launch({
     executablePath: chromiumPath(),
     args: [
@@ -54,6 +54,7 @@ export function launchChromium(): Promise<Browser> {
       "--disable-background-networking",
       "--disable-component-update",
       "--disable-sync",
+      ...more,
     ],
   });
 }

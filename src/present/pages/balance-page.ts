@@ -61,6 +61,7 @@ export function balancePage(record: RecordIndex): BalancePage | undefined {
   return {
     ...rest,
     kind: "balance",
+    styles: ["chart.css"],
     url,
     root,
     part: "balance",

@@ -59,6 +59,7 @@ export function hoursPage(record: RecordIndex): HoursPage {
   const last = build.days.at(-1)?.date;
   return {
     kind: "hours",
+    styles: ["chart.css"],
     url,
     root,
     part: "hours",

@@ -110,6 +110,7 @@ export function rulePage(record: RecordIndex, rule: ToleranceRule): RulePage {
   const row = ruleRow(record, links.rule(rule.id), rule);
   return {
     kind: "rule",
+    styles: ["chart.css"],
     url,
     root,
     part: "readings",

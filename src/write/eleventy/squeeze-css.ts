@@ -14,6 +14,8 @@ export function squeezeCss(css: string): string {
       return part
         .replace(/\s+/g, " ")
         .replace(/ ?([{};,>/]) ?/g, "$1")
+        // Between selectors, and not in a sum, where the spaces mean something.
+        .replace(/ ([+~]) (?![^(]*\))/g, "$1")
         .replace(/: /g, ":")
         .replace(/([ :,(/-])0\./g, "$1.")
         .replaceAll(";}", "}");
