@@ -10,6 +10,7 @@ import { Section } from "./parts/section.tsx";
 import { Sheet } from "./parts/sheet.tsx";
 import { Table } from "./parts/table.tsx";
 import { template } from "./parts/template.tsx";
+import { Video } from "./parts/video.tsx";
 import { Words } from "./parts/words.tsx";
 
 const wide = "(min-width: 60rem) 34rem, 92vw";
@@ -76,6 +77,13 @@ export const { data, render } = template("day", ({ page, shell }) => {
             <Photo of={photo} sizes="(min-width: 60rem) 24rem, 92vw" />
           ))}
         </div>
+      )}
+      {page.videos.length > 0 && (
+        <Section id="recordings" title="Recordings" figure={`${page.videos.length}`}>
+          {page.videos.map((each) => (
+            <Video of={each} />
+          ))}
+        </Section>
       )}
       {page.findings.length > 0 && (
         <Section id="findings" title="Findings" figure={`${page.findings.length}`}>

@@ -1,6 +1,6 @@
 import { basename, join, resolve } from "node:path";
 import type { Analysis } from "../compute/analysis.ts";
-import { photosOf } from "../model/build.ts";
+import { photosOf, videosOf } from "../model/build.ts";
 import type { Diagnostic } from "../model/diagnostic.ts";
 import { assemblyFeeds, feedOf } from "../present/feeds/feed-of.ts";
 import { siteAddress } from "../present/pages/addresses.ts";
@@ -22,6 +22,7 @@ import { writeBadge } from "../write/share/write-badge.ts";
 import { writeShareSheets } from "../write/share/write-share-sheets.ts";
 import { writeSiteFiles } from "../write/site-files.ts";
 import { swapInSite } from "../write/site-swap.ts";
+import { publishVideos } from "../write/videos/publish-videos.ts";
 import type { Journal } from "./journal.ts";
 
 export interface SiteOptions {
@@ -110,6 +111,12 @@ export async function fillSite(
     progress: (done, total, label) => progress(`photographs ${done} of ${total}: ${label}`),
   });
   signal?.throwIfAborted();
+  const recordings = await publishVideos({
+    videos: videosOf(edited.analysis.build),
+    videosFolder: join(journal.folder.absolute, "videos"),
+    outputFolder: next,
+    ...(signal ? { signal } : {}),
+  });
   const addressed = standingAt(base, analysis);
   const { urls: shares } = await sharePictures({
     ...photoFolders,
@@ -123,12 +130,14 @@ export async function fillSite(
     progress: (done, total, label) => progress(`share pictures ${done} of ${total}: ${label}`),
   });
   progress("pages");
-  const findings = [...journal.findings, ...diagnostics];
+  const unpublished = [...diagnostics, ...recordings.diagnostics];
+  const findings = [...journal.findings, ...unpublished];
   const input = {
     analysis: addressed,
     diagnostics: findings,
     pictures,
     shares,
+    videos: recordings.urls,
     edition,
   };
   const path = basePath(input.analysis);
@@ -170,7 +179,7 @@ export async function fillSite(
     pages,
     pictures: pictures.size,
     encoded,
-    diagnostics,
+    diagnostics: unpublished,
   };
 }
 

@@ -19,6 +19,7 @@ import type { Seal } from "./seal.ts";
 import type { Session } from "./session.ts";
 import type { Squawk } from "./squawk.ts";
 import type { ToleranceRule } from "./tolerance.ts";
+import type { Video } from "./video.ts";
 
 /** A file of the journal that is not published, and why. */
 export interface Omission {
@@ -68,6 +69,7 @@ export const releasesOf = (build: Build): Release[] => build.days.flatMap((day) 
 export const squawksOf = (build: Build): Squawk[] => build.days.flatMap((day) => day.squawks);
 export const layoutsOf = (build: Build): Layout[] => build.days.flatMap((day) => day.layouts);
 export const photosOf = (build: Build): Photo[] => build.days.flatMap((day) => day.photos);
+export const videosOf = (build: Build): Video[] => build.days.flatMap((day) => day.videos);
 export const deviationsOf = (build: Build): Deviation[] =>
   build.days.flatMap((day) => day.deviations);
 export const inspectionsOf = (build: Build): Inspection[] =>

@@ -11,6 +11,7 @@ import type { Photo } from "./photo.ts";
 import type { Quantity } from "./quantity.ts";
 import type { Session } from "./session.ts";
 import type { Squawk } from "./squawk.ts";
+import type { Video } from "./video.ts";
 
 /** A total that the builder vouches for, checked against the computed one. */
 export interface Assertion {
@@ -44,6 +45,8 @@ export interface Day {
   readonly squawks: readonly Squawk[];
   readonly inspections: readonly Inspection[];
   readonly photos: readonly Photo[];
+  /** Recordings: on another site, or files of the builder's own. */
+  readonly videos: readonly Video[];
   /** Rows and cut-outs to be marked out: the blocks called `layout` in the prose, in order. */
   readonly layouts: readonly Layout[];
   /** Corrections to earlier days that this entry carries; the values they give are in force. */

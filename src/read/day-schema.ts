@@ -19,7 +19,9 @@ import {
   text,
   yesOrNo,
 } from "./shape.ts";
+import { timecode } from "./timecode-syntax.ts";
 import type { TextNode, TypedNode } from "./typed-tree.ts";
+import { webLink } from "./web-link.ts";
 
 // An amendment may replace a list as well as a word.
 const anything: Shape<TypedNode> = (node) => node;
@@ -254,6 +256,37 @@ export function dayShape(
         "photos: [{ file: rib4.jpg, caption: Row A driven }]",
       ),
       "photos: [{ file: rib4.jpg, caption: Row A driven }]",
+    ),
+    videos: optional(
+      list(
+        "recordings",
+        record("a recording", {
+          title: required(text, "title: Driving row A"),
+          link: optional(webLink, "link: https://videos.example/row-a"),
+          file: optional(text, "file: row-a.mp4"),
+          host: optional(yesOrNo, "host: true"),
+          picture: optional(text, "picture: rib4.jpg"),
+          step: optional(step, "step: HS-07"),
+          assembly: optional(assembly, "assembly: stabilizer"),
+          length: optional(timecode, 'length: "12:40"'),
+          times: optional(
+            list(
+              "times",
+              record("a time", {
+                at: required(timecode, 'at: "1:23"'),
+                what: required(text, "what: the first rivet"),
+                step: optional(step, "step: HS-07"),
+                link: optional(webLink, "link: https://videos.example/row-a?from=83"),
+              }),
+              'times: [{ at: "1:23", what: the first rivet }]',
+            ),
+            'times: [{ at: "1:23", what: the first rivet }]',
+          ),
+          private: optional(yesOrNo, "private: true"),
+        }),
+        "videos: [{ title: Driving row A, link: https://videos.example/row-a }]",
+      ),
+      "videos: [{ title: Driving row A, link: https://videos.example/row-a }]",
     ),
     imported: optional(text, "imported: hours.csv"),
     amendments: optional(amendmentsShape, "amendments: […]"),

@@ -38,6 +38,8 @@ export const readerFaults = [
   "date-differs-from-file-name",
   "path-leaves-journal",
   "missing-photo",
+  "missing-video",
+  "not-a-link",
   "name-not-portable",
   "empty-day",
   "amendment-does-not-match",

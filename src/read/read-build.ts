@@ -191,6 +191,7 @@ function readDays(
   const ground = { dayFiles, photoFiles, photographs };
   const { typed: seals, missingPhotos } = readSeals(folder, ground, faults);
   const photos = new PhotoFolder(photoFiles, missingPhotos);
+  const videos = new PhotoFolder(filesBelow(folder, "videos"), new Set(), "videos");
 
   const entries = readEntries(folder, [...dayFiles, ...drafts.map(unwritten)], omissions, faults);
   findAfterSeal(
@@ -221,7 +222,7 @@ function readDays(
     const carried = amendments.filter((amendment) => amendment.date === entry.date);
     const { prose, proseStretch, file } = entry;
     const dayFile = { typed, prose, proseStretch, file, amendments: carried };
-    const result = readDay(dayFile, { ...context, photos }, faults);
+    const result = readDay(dayFile, { ...context, photos, videos }, faults);
     if (typed.draft) omissions.push({ file: entry.file, why: "a draft (`draft: true`)" });
     else read.push(result);
   }

@@ -16,6 +16,7 @@ import type { Faults } from "./faults.ts";
 import type { PhotoFolder } from "./photo-folder.ts";
 import { type ProseStretch, readLayouts } from "./read-layouts.ts";
 import { readReadings } from "./read-readings.ts";
+import { readVideos } from "./read-videos.ts";
 import { given } from "./shape.ts";
 import type { ZoneClock } from "./zone-clock.ts";
 
@@ -25,6 +26,7 @@ export interface DayContext {
   readonly registers: Registers;
   readonly zone: ZoneClock;
   readonly photos: PhotoFolder;
+  readonly videos: PhotoFolder;
 }
 
 /** A later word on an earlier deviation or squawk, to be joined once all days are read. */
@@ -64,6 +66,7 @@ export function readDay(
       help: ["write a sentence below the second `---`, or add `sessions`"],
     });
   }
+  const photos = (typed.photos ?? []).map((photo) => readPhoto(photo, date, context, faults));
   const day: Day = {
     date,
     ...given({ written, writtenSpan: typed.written?.clock.node.span }),
@@ -108,7 +111,8 @@ export function readDay(
         span: inspection.look.span,
       };
     }),
-    photos: (typed.photos ?? []).map((photo) => readPhoto(photo, date, context, faults)),
+    photos,
+    videos: readVideos(typed.videos ?? [], date, { videos: context.videos, photos }, faults),
     layouts: readLayouts(proseStretch, date, context, faults),
     amendments,
     next: typed.next?.map(({ text }) => text) ?? [],

@@ -122,6 +122,28 @@ export async function readTextIfThere(file: string): Promise<string | undefined>
   });
 }
 
+/**
+ * Opens a file to be read in pieces, and closes it when `use` is done.
+ * @param use Given a function that reads so many bytes from an offset on, fewer at the end.
+ */
+export async function readInPieces<T>(
+  file: string,
+  use: (read: (offset: number, length: number) => Promise<Buffer>) => Promise<T>,
+): Promise<T> {
+  const handle = await told("reading", file, () => fs.open(file, "r"));
+  try {
+    return await use((offset, length) =>
+      told("reading", file, async () => {
+        const buffer = Buffer.alloc(length);
+        const { bytesRead } = await handle.read(buffer, 0, length, offset);
+        return buffer.subarray(0, bytesRead);
+      }),
+    );
+  } finally {
+    await handle.close();
+  }
+}
+
 /** The file's bytes, or undefined when nothing is there. @throws MachineProblem otherwise. */
 export async function readBytesIfThere(file: string): Promise<Buffer | undefined> {
   return told("reading", file, async () => {

@@ -20,7 +20,12 @@ const sources = fileURLToPath(new URL("../../src/", import.meta.url));
 const updating = process.env.UPDATE === "1" && !process.env.CI;
 
 /** Every kind of diagnostic, in the order in which a run may come upon them. */
-const codes: readonly string[] = [...readerFaults, ...Object.keys(checks), "unreadable-photo"];
+const codes: readonly string[] = [
+  ...readerFaults,
+  ...Object.keys(checks),
+  "unreadable-photo",
+  "unpublishable-video",
+];
 
 const folders = readdirSync(here, { withFileTypes: true })
   .filter((entry) => entry.isDirectory())

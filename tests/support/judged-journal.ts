@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { analyze } from "../../src/compute/analyze.ts";
-import { type Build, photosOf } from "../../src/model/build.ts";
+import { type Build, photosOf, videosOf } from "../../src/model/build.ts";
 import type { CalendarDate } from "../../src/model/calendar.ts";
 import { byPlace, type Diagnostic } from "../../src/model/diagnostic.ts";
 import { Faults } from "../../src/read/faults.ts";
@@ -14,6 +14,7 @@ import { readInbox } from "../../src/read/inbox-rows.ts";
 import { readBuild } from "../../src/read/read-build.ts";
 import { SourceFile } from "../../src/read/source-file.ts";
 import { preparePictures } from "../../src/write/photos/prepare-pictures.ts";
+import { publishVideos } from "../../src/write/videos/publish-videos.ts";
 
 const shared = fileURLToPath(new URL("./journal", import.meta.url));
 
@@ -64,7 +65,12 @@ export async function foundInJournal({
               outputFolder: join(above, "site"),
             })
           ).diagnostics;
-    return [...diagnostics, ...judged, ...inbox, ...pictures].sort(byPlace);
+    const { diagnostics: recordings } = await publishVideos({
+      videos: diagnostics.length > 0 ? [] : videosOf(build),
+      videosFolder: join(journal, "videos"),
+      outputFolder: join(above, "site"),
+    });
+    return [...diagnostics, ...judged, ...inbox, ...pictures, ...recordings].sort(byPlace);
   } finally {
     rmSync(above, { recursive: true });
   }

@@ -97,6 +97,7 @@ export function day(overrides: Partial<Day> = {}): Day {
     squawks: [],
     inspections: [],
     photos: [],
+    videos: [],
     layouts: [],
     amendments: [],
     next: [],

@@ -20,6 +20,7 @@ import { type LayoutView, layoutView } from "../pages/views/layout-view.ts";
 import { type ReadingView, readingView } from "../pages/views/reading-view.ts";
 import { type SessionRow, sessionRow } from "../pages/views/session-row.ts";
 import { type SquawkView, squawkView } from "../pages/views/squawk-view.ts";
+import { type VideoView, videoView } from "../pages/views/video-view.ts";
 import { fieldText } from "./field-text.ts";
 
 /** Something said about an entry as a whole. */
@@ -80,6 +81,7 @@ export interface BookEntry {
   readonly prose: readonly ProseBlock[];
   readonly layouts: readonly LayoutView[];
   readonly photos: readonly BookPhoto[];
+  readonly videos: readonly VideoView[];
   readonly readings: readonly ReadingView[];
   readonly cures: readonly CureView[];
   readonly holds: readonly HoldView[];
@@ -136,6 +138,7 @@ export function bookEntry(record: RecordIndex, day: Day): BookEntry {
     help: helpOf(record, record.linesByDate.get(date) ?? []),
     prose: withLayouts(proseBlocks(day.prose), layouts),
     layouts: layouts.map((each) => layoutView(record, links, each)),
+    videos: day.videos.map((video, index) => videoView(record, links, video, index + 1)),
     photos: day.photos.map((photo, index) => bookPhoto(record, photo, `${number}.${index + 1}`)),
     readings: readingsOf(record, links, record.readingsByDate.get(date) ?? []),
     cures: (record.curesByDate.get(date) ?? []).map((each) => cureView(record, links, each)),

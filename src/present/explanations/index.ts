@@ -31,12 +31,14 @@ import { loadingOutsideEnvelope } from "./loading-outside-envelope.ts";
 import { missingFile } from "./missing-file.ts";
 import { missingKey } from "./missing-key.ts";
 import { missingPhoto } from "./missing-photo.ts";
+import { missingVideo } from "./missing-video.ts";
 import { moreThanADay } from "./more-than-a-day.ts";
 import { nameNotPortable } from "./name-not-portable.ts";
 import { notAChoice } from "./not-a-choice.ts";
 import { notADate } from "./not-a-date.ts";
 import { notADuration } from "./not-a-duration.ts";
 import { notALayout } from "./not-a-layout.ts";
+import { notALink } from "./not-a-link.ts";
 import { notANumber } from "./not-a-number.ts";
 import { notAQuantity } from "./not-a-quantity.ts";
 import { notASeal } from "./not-a-seal.ts";
@@ -75,6 +77,7 @@ import { unknownKey } from "./unknown-key.ts";
 import { unknownName } from "./unknown-name.ts";
 import { unknownRuleSet } from "./unknown-rule-set.ts";
 import { unmatchedReadings } from "./unmatched-readings.ts";
+import { unpublishableVideo } from "./unpublishable-video.ts";
 import { unreadablePhoto } from "./unreadable-photo.ts";
 import { workBeforeCure } from "./work-before-cure.ts";
 import { workOnInapplicableTask } from "./work-on-inapplicable-task.ts";
@@ -122,6 +125,8 @@ export const allExplanations: readonly Explanation[] = [
   dateDiffersFromFileName,
   pathLeavesJournal,
   missingPhoto,
+  missingVideo,
+  notALink,
   nameNotPortable,
   emptyDay,
   amendmentDoesNotMatch,
@@ -169,6 +174,7 @@ export const allExplanations: readonly Explanation[] = [
   kitShareWithoutSource,
   workOnInapplicableTask,
   unreadablePhoto,
+  unpublishableVideo,
 ];
 
 const byCode = new Map(allExplanations.map((explanation) => [explanation.code, explanation]));

@@ -124,6 +124,12 @@ function contentOf(page: DayPage): string {
         ({ id, found, standing }) => `${id}: ${found} (${standing})`,
       ),
     ),
+    ...list(
+      "Recordings",
+      page.videos.map(({ title, where, times }) =>
+        [`${title} (${where})`, ...times.map(({ at, what }) => `${at} ${what}`)].join("; "),
+      ),
+    ),
     ...list("Next", page.next),
     ...(page.seal
       ? [`<p>Last sheet of the month, which is sealed: <code>${page.seal.short}</code></p>`]

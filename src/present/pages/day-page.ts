@@ -36,6 +36,7 @@ import { type ReadingView, readingView } from "./views/reading-view.ts";
 import { type SealMention, sealMention } from "./views/seal-mention.ts";
 import { type SessionRow, sessionRow } from "./views/session-row.ts";
 import { type SquawkView, squawkView } from "./views/squawk-view.ts";
+import { type VideoView, videoView } from "./views/video-view.ts";
 
 /** A step as far as one day brought it. */
 export interface DayStep {
@@ -77,6 +78,7 @@ export interface DayPage extends Page<"day"> {
   readonly leftOff?: { readonly day: Mention; readonly items: readonly string[] };
   readonly prose?: Html;
   readonly photos: readonly PhotoView[];
+  readonly videos: readonly VideoView[];
   readonly strip?: DayStrip;
   /** Numbers of rows that the strip cannot show, because only their hours were typed. */
   readonly offStrip: readonly number[];
@@ -113,6 +115,7 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
   const shown = day.sessions.map((session, index) => ({ session, number: index + 1 }));
   const strip = dayStrip(day, shown);
   const photos = day.photos.map((photo, index) => photoView(record, links, photo, index + 1));
+  const videos = day.videos.map((each, index) => videoView(record, links, each, index + 1));
   const findings = (record.findingsByDate.get(date) ?? []).map((each, index) =>
     findingView(record, links, each, index + 1),
   );
@@ -138,6 +141,15 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
     images: photos.flatMap(({ picture, caption }) =>
       picture ? [{ url: picture.full.slice(root.length), caption }] : [],
     ),
+    videos: videos.map(({ title: name, href, picture, times }) => ({
+      name,
+      ...(href === undefined
+        ? {}
+        : { url: href.startsWith(root) ? href.slice(root.length) : href }),
+      ...(picture ? { picture: picture.full.slice(root.length) } : {}),
+      date,
+      times,
+    })),
     above: [
       { text: record.analysis.build.project.title, url: "" },
       { text: monthText(monthOf(date)), url: record.addresses.month(monthOf(date)) },
@@ -184,6 +196,7 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
           }),
         }),
     photos,
+    videos,
     ...(strip ? { strip } : {}),
     offStrip: strip ? shown.filter(({ session }) => !session.from).map((each) => each.number) : [],
     sessions: shown.map(({ session, number: row }) => sessionRow(record, links, session, row)),

@@ -34,6 +34,8 @@ export interface SiteInput {
   readonly diagnostics: readonly Diagnostic[];
   readonly pictures: Pictures;
   readonly edition: Edition;
+  /** Recordings that are published with the site: where each stands, by the recording's `file`. */
+  readonly videos?: ReadonlyMap<string, string>;
   /** Share pictures made from photographs: where each stands, by the photo's `file`. */
   readonly shares?: ReadonlyMap<string, string>;
   /** Path the site will stand under, with its slashes: `/`, `/journal/`; absent while unknown. */
@@ -48,6 +50,7 @@ export interface SiteInput {
 export interface RecordIndex extends EditedAnalysis {
   readonly pictures: Pictures;
   readonly shares: ReadonlyMap<string, string>;
+  readonly videos: ReadonlyMap<string, string>;
   readonly base?: string;
   readonly addresses: Addresses;
   /** Whether a day has a sheet of its own; a private one has none in the public edition. */
@@ -131,6 +134,7 @@ export function recordIndex(input: SiteInput): RecordIndex {
     ...edited,
     pictures: input.pictures,
     shares: input.shares ?? new Map(),
+    videos: input.videos ?? new Map(),
     ...(input.base === undefined ? {} : { base: input.base }),
     showsDay,
     person: (id, role) => {

@@ -15,8 +15,25 @@ export interface SheetFacts {
   readonly updated: string;
   /** From the site's root. */
   readonly images: readonly { readonly url: string; readonly caption: string }[];
+  /** Recordings that can be seen somewhere; without a url they are passed over. */
+  readonly videos?: readonly VideoFacts[];
   /** Words above it, outermost first: the record, the month. */
   readonly above: readonly { readonly text: string; readonly url: string }[];
+}
+
+/** What is said of one recording. */
+export interface VideoFacts {
+  readonly name: string;
+  /** From the site's root, or a whole address elsewhere. */
+  readonly url?: string;
+  /** From the site's root. */
+  readonly picture?: string;
+  readonly date: string;
+  readonly times: readonly {
+    readonly seconds: number;
+    readonly what: string;
+    readonly href?: string;
+  }[];
 }
 
 /** A day as a `BlogPosting` with its way up; `undefined` while the site's address is unknown. */
@@ -48,6 +65,7 @@ export function sheetData(
                 caption,
               })),
             }),
+        ...videosOf(sheet, at),
       },
       {
         "@type": "BreadcrumbList",
@@ -60,6 +78,36 @@ export function sheetData(
       },
     ],
   });
+}
+
+// A recording needs a picture to be known by; each place in it begins where the next ends.
+function videosOf({ videos = [], description }: SheetFacts, at: (url: string) => string) {
+  const shown = videos.flatMap(({ name, url, picture, date, times }) => {
+    if (url === undefined || picture === undefined) return [];
+    const own = !/^https?:/.test(url);
+    return [
+      {
+        "@type": "VideoObject",
+        name,
+        description,
+        thumbnailUrl: at(picture),
+        uploadDate: date,
+        ...(own ? { contentUrl: at(url) } : { url }),
+        ...(times.length === 0
+          ? {}
+          : {
+              hasPart: times.map(({ seconds, what, href }, index) => ({
+                "@type": "Clip",
+                name: what,
+                startOffset: seconds,
+                ...(times[index + 1] ? { endOffset: times[index + 1]?.seconds } : {}),
+                url: own ? `${at(url)}#t=${seconds}` : (href ?? url),
+              })),
+            }),
+      },
+    ];
+  });
+  return shown.length === 0 ? {} : { video: shown };
 }
 
 /** The whole record as a `Blog`; `undefined` while the site's address is unknown. */

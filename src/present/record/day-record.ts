@@ -9,6 +9,7 @@ import type { Reading } from "../../model/measurement.ts";
 import type { Photo } from "../../model/photo.ts";
 import { kindsApart, type Session } from "../../model/session.ts";
 import type { Squawk } from "../../model/squawk.ts";
+import type { Video } from "../../model/video.ts";
 import { layoutRecord } from "./layout-record.ts";
 import {
   citationRecord,
@@ -75,6 +76,7 @@ function dayRecord(day: Day, states: States) {
     inspections: day.inspections.map(inspectionRecord),
     layouts: day.layouts.map((layout) => layoutRecord(layout, states.layouts.get(layout.span))),
     photos: day.photos.map(photoRecord),
+    videos: day.videos.map(videoRecord),
     amendments: day.amendments.map(amendmentRecord),
     next: [...day.next],
     assertions: day.assertions.map(({ of, minutes, span }) => ({
@@ -259,6 +261,26 @@ function photoRecord(photo: Photo) {
     shows: [...photo.shows],
     private: photo.private,
     source: placeRecord(photo.span),
+  };
+}
+
+function videoRecord(video: Video) {
+  const { source } = video;
+  return {
+    title: video.title,
+    ...(source.kind === "link" ? { link: source.link } : { file: source.file, host: source.host }),
+    ...given("picture", video.picture),
+    ...given("step", video.step),
+    ...given("assembly", video.assembly),
+    ...given("length", video.length && { ...video.length }),
+    times: video.times.map(({ at, what, step, link }) => ({
+      at: { ...at },
+      what,
+      ...given("step", step),
+      ...given("link", link),
+    })),
+    private: video.private,
+    source: placeRecord(video.span),
   };
 }
 

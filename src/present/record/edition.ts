@@ -15,6 +15,7 @@ export interface LeftOut {
   readonly readings: number;
   readonly lots: number;
   readonly photos: number;
+  readonly videos: number;
   readonly deviations: number;
   readonly loadingCases: number;
   /** Numbers of bills for help. */
@@ -48,6 +49,7 @@ const counted: readonly (readonly [keyof LeftOut, string, string])[] = [
   ["readings", "reading", "readings"],
   ["lots", "lot", "lots"],
   ["photos", "photo", "photos"],
+  ["videos", "recording", "recordings"],
   ["deviations", "deviation", "deviations"],
   ["loadingCases", "loading case", "loading cases"],
   ["invoices", "invoice number", "invoice numbers"],

@@ -145,6 +145,7 @@ export function publicEdition(
       readings: analysis.readings.filter(({ reading }) => !shown.isPublic(reading)).length,
       lots: [...build.lots.values()].filter((lot) => lot.private).length,
       photos: count(build.days, (day) => day.photos.filter((photo) => !shown.isPublic(photo))),
+      videos: count(build.days, (day) => day.videos.filter((video) => !shown.isPublic(video))),
       deviations: analysis.deviations.filter(({ deviation }) => !shown.isPublic(deviation)).length,
       loadingCases: build.balance?.cases.filter((loading) => loading.private).length ?? 0,
       invoices: build.help?.entries.filter(({ invoice }) => invoice !== undefined).length ?? 0,
@@ -195,6 +196,7 @@ export function privateEdition(
       readings: 0,
       lots: 0,
       photos: 0,
+      videos: 0,
       deviations: 0,
       loadingCases: 0,
       invoices: 0,
@@ -302,9 +304,11 @@ class Shown {
         ? target?.readings
         : list === "photos"
           ? target?.photos
-          : list === "deviations"
-            ? target?.deviations
-            : undefined;
+          : list === "videos"
+            ? target?.videos
+            : list === "deviations"
+              ? target?.deviations
+              : undefined;
     return !things?.[Number(number) - 1]?.private;
   }
 
@@ -351,6 +355,15 @@ class Shown {
         squawks: day.squawks.map((squawk) => this.squawk(squawk)),
         inspections: day.inspections.map((inspection) => this.inspection(inspection)),
         layouts: day.layouts.map((layout) => this.layout(layout)),
+        videos: day.videos
+          .filter((video) => this.isPublic(video))
+          .map(({ picture, ...video }) => {
+            // A private photograph does not stand for a public recording.
+            const shown = day.photos.some(
+              (photo) => photo.file === picture && this.isPublic(photo),
+            );
+            return shown && picture !== undefined ? { ...video, picture } : video;
+          }),
         photos: day.photos
           .filter((photo) => this.isPublic(photo))
           .map(
@@ -375,6 +388,7 @@ class Shown {
       squawks: [],
       inspections: [],
       photos: [],
+      videos: [],
       layouts: [],
       amendments,
       next: [],

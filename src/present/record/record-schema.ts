@@ -75,6 +75,9 @@ const sizes = list(
   object("A size.", { name: text("Its name, such as `D`."), quantity: quantity("Its value.") }),
 );
 
+const timecode = (means: string) =>
+  object(means, { seconds: whole("Whole seconds.", 0), typed: text("As typed.") });
+
 const leftOut = object("How many of each thing the public edition leaves out or replaces.", {
   days: whole("Days shown by their hours alone.", 0),
   sessionNotes: whole("Notes of sessions.", 0),
@@ -82,6 +85,7 @@ const leftOut = object("How many of each thing the public edition leaves out or 
   readings: whole("Readings.", 0),
   lots: whole("Lots.", 0),
   photos: whole("Photographs.", 0),
+  videos: whole("Recordings.", 0),
   deviations: whole("Deviations.", 0),
   loadingCases: whole("Loading cases of the weight and balance.", 0),
   invoices: whole("Numbers of bills for help.", 0),
@@ -432,6 +436,30 @@ const day = object("One dated entry.", {
       step: optional(text("Id of the step.")),
       assembly: optional(text("Id of the assembly.")),
       shows: list("Who can be seen.", person("Somebody")),
+      private: yesOrNo("Whether the public edition leaves it out."),
+      source,
+    }),
+  ),
+  videos: list(
+    "Recordings named by the day.",
+    object("A recording, on another site or a file of the builder's own: a link or a file.", {
+      title: text("Title."),
+      link: optional(text("Where it stands, as typed.")),
+      file: optional(text("Path below the journal's folder of recordings.")),
+      host: optional(yesOrNo("Whether the file is to be published with the site.")),
+      picture: optional(text("The photograph of the day that stands for it, by its path.")),
+      step: optional(text("Id of the step.")),
+      assembly: optional(text("Id of the assembly.")),
+      length: optional(timecode("How long it is.")),
+      times: list(
+        "Places in it, in order.",
+        object("A place in a recording.", {
+          at: timecode("How long after the beginning."),
+          what: text("What is seen there."),
+          step: optional(text("Id of the step.")),
+          link: optional(text("Where the recording begins at this place, as typed.")),
+        }),
+      ),
       private: yesOrNo("Whether the public edition leaves it out."),
       source,
     }),

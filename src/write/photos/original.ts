@@ -12,7 +12,7 @@ export interface Refusal {
   readonly help: readonly string[];
 }
 
-/** A photograph that is there and may be read. */
+/** A photograph or a recording that is there and may be read. */
 export interface Original {
   /** Links followed. */
   readonly path: string;
@@ -24,36 +24,41 @@ export interface Original {
 }
 
 /**
- * Finds a photograph that an entry names and makes sure that it lies in the journal.
+ * Finds a photograph or a recording that an entry names and makes sure that it lies in the
+ * journal.
  *
  * @param photosFolder The journal's folder of originals; the journal is the folder around it.
  * @param file As typed, relative to `photosFolder`.
  * @param maxBytes Larger files are refused.
+ * @param folder What the folder of originals is called in messages.
  * @returns The original, or why it is refused: missing, outside, a folder, too large.
  */
 export async function findOriginal(
   photosFolder: string,
   file: string,
   maxBytes: number,
+  folder: "photos" | "videos" = "photos",
 ): Promise<Original | Refusal> {
+  const one = folder === "photos" ? "photograph" : "recording";
   if (!staysBelow(file)) {
     return refusal(
-      "does not stay below the `photos` folder",
+      `does not stay below the \`${folder}\` folder`,
       "leaves the folder",
       [],
-      ["name the file relative to `photos`, with `/` between folders and no `..`"],
+      [`name the file relative to \`${folder}\`, with \`/\` between folders and no \`..\``],
     );
   }
   try {
     const journal = await realPathOf(path.dirname(path.resolve(photosFolder)));
     const real = await realPathOf(path.join(photosFolder, file));
-    if (journal === undefined || real === undefined) return await missing(photosFolder, file);
+    if (journal === undefined || real === undefined)
+      return await missing(photosFolder, file, folder);
     if (!isBelow(journal, real)) {
       return refusal(
         "is a link that leads out of the journal",
         "leads out of the journal",
         [],
-        ["put the photograph itself into `photos`; links out of the journal are not followed"],
+        [`put the ${one} itself into \`${folder}\`; links out of the journal are not followed`],
       );
     }
     const found = await fs.stat(real, { bigint: true });
@@ -66,7 +71,11 @@ export async function findOriginal(
         `is ${megabytes(bytes)}, above the ${megabytes(maxBytes)} that is read`,
         "too large",
         [],
-        ["save it smaller, for instance as a JPEG of the same size in pixels"],
+        [
+          folder === "photos"
+            ? "save it smaller, for instance as a JPEG of the same size in pixels"
+            : "save it smaller, or put it on a site for recordings and name its `link`",
+        ],
       );
     }
     return {
@@ -115,14 +124,19 @@ function isBelow(folder: string, file: string): boolean {
   return relative !== "" && !path.isAbsolute(relative) && relative.split(path.sep)[0] !== "..";
 }
 
-async function missing(photosFolder: string, file: string): Promise<Refusal> {
+async function missing(
+  photosFolder: string,
+  file: string,
+  below: "photos" | "videos",
+): Promise<Refusal> {
+  const one = below === "photos" ? "photograph" : "recording";
   const link = await fs.readlink(path.join(photosFolder, file)).catch(() => undefined);
   if (link !== undefined) {
     return refusal(
       "is a link that leads nowhere",
       "leads nowhere",
       [],
-      ["put the photograph itself into `photos`"],
+      [`put the ${one} itself into \`${below}\``],
     );
   }
   const alike = (name: string): string => name.normalize("NFC").toLowerCase();
@@ -130,11 +144,11 @@ async function missing(photosFolder: string, file: string): Promise<Refusal> {
   const near = names.find((name) => alike(name) === alike(path.basename(file)));
   const folder = path.posix.dirname(file);
   return refusal(
-    "is not in the `photos` folder",
+    `is not in the \`${below}\` folder`,
     "not found",
     [],
     near === undefined
-      ? ["put the photograph there, or correct the name"]
+      ? [`put the ${one} there, or correct the name`]
       : [
           `a file of nearly the same name is there: \`${folder === "." ? near : `${folder}/${near}`}\``,
         ],

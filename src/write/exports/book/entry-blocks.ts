@@ -6,6 +6,7 @@ import type { HoldView } from "../../../present/pages/views/hold-view.ts";
 import type { LayoutView } from "../../../present/pages/views/layout-view.ts";
 import type { ReadingView } from "../../../present/pages/views/reading-view.ts";
 import type { SquawkView } from "../../../present/pages/views/squawk-view.ts";
+import type { VideoView } from "../../../present/pages/views/video-view.ts";
 import type { PrintPictures } from "../../photos/print-pictures.ts";
 import type { Fact, Pages } from "../paper/pages.ts";
 import type { PaperCell, PaperColumn, PaperRow } from "../paper/paper-table.ts";
@@ -45,6 +46,7 @@ export function entryBlocks(
     label(pages, "Photographs", photoRowHeight);
     photoRows(pages, setter, entry.photos, pictures);
   }
+  sentences(pages, "Recordings", entry.videos.map(videoWords));
   if (entry.readings.length > 0) {
     label(pages, "Readings", 60);
     readingsTable(pages, entry.readings);
@@ -308,6 +310,20 @@ function sentences(pages: Pages, name: string, lines: readonly (readonly StyledT
     pages.sheet.marks.push(body.close, item.close);
   }
   pages.sheet.marks.push(list.close);
+}
+
+function videoWords(video: VideoView): StyledText[] {
+  const { title, href, where, length, times } = video;
+  const about = [
+    ...(length === undefined ? [] : [`${length} long`]),
+    // On paper a link has to be read off; a file of the site has no address here.
+    href === undefined || !/^https?:/.test(href) ? where : href,
+    ...times.map(({ at, what }) => `${at} ${what}`),
+  ].join("; ");
+  return [
+    { text: `${title}: `, style: bold },
+    { text: `${about}.`, style: plain },
+  ];
 }
 
 function cureWords(cure: CureView): StyledText[] {
