@@ -54,7 +54,7 @@ export function takeAwayFolder(outFolder: string, edition: Edition): string {
 const forHosts = ["404.html", "_headers", "robots.txt", "sitemap.xml"];
 
 // What a journal is made of. Anything else that lies in its folder is not taken along.
-const journalFolders = ["days", "photos", "seals", "inbox"];
+const journalFolders = ["days", "photos", "videos", "seals", "inbox"];
 const journalFile = /^(?:[^/]+\.(?:ya?ml|csv)|\.gitattributes)$/;
 
 /**

@@ -15,6 +15,7 @@ describe("the public edition", () => {
       readings: 1,
       lots: 1,
       photos: 1,
+      videos: 0,
       deviations: 1,
       loadingCases: 0,
       invoices: 0,
