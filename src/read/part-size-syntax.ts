@@ -1,10 +1,11 @@
 import type Fraction from "fraction.js";
+import { boltDiameterInches } from "../model/published/bolt-dash-numbers.ts";
 import { drillNamed } from "../model/published/drill-sizes.ts";
 import { rivetDiameterInches } from "../model/published/rivet-dash-numbers.ts";
 import { type Unit, unitOf } from "../model/unit.ts";
 import { type SyntaxFault, syntaxFault } from "./syntax-fault.ts";
 
-/** A diameter given by the name of a drill or rivet. */
+/** A diameter given by the name of a drill, rivet or bolt. */
 export interface PartSize {
   readonly ok: true;
   readonly amount: Fraction;
@@ -20,11 +21,13 @@ const letterDrill =
 // Solid rivets: AN and MS numbers, then the alloy letters, thickness and length dashes.
 const rivet =
   /(?:(?:AN4\d\d|MS20\d{3})-?(?:AD|DD|A|B|D)?|AD|DD)-?(\d{1,2})(?:-\d{1,2}(?:[.]5)?)?(?![\w./])/uy;
+// AN hex bolts: AN4-7A, AN4C6, AN4H-7. Three digits are another part.
+const bolt = /AN(\d{1,2})(?:[A-Z]{0,2}-?\d{1,3}[A-Z]?)?(?![\w./])/uy;
 const bareDash = /(?:A|B|D)?-?(\d{1,2})(?:-\d{1,2}(?:[.]5)?)?(?![\w./])/uy;
 
 /**
- * Reads a drill or rivet name that starts at a place, as a diameter in inches: `No. 30`, `#30`,
- * `letter F drill`, `AN470AD4-5`, `AD4`.
+ * Reads the name of a drill, rivet or bolt that starts at a place, as a diameter in inches:
+ * `No. 30`, `#30`, `letter F drill`, `AN470AD4-5`, `AD4`, `AN4-7A`.
  * @param dashAlone Whether `-4` and `D4` are rivets too; elsewhere they are not read.
  * @returns `undefined` when no such name starts there; a fault when no such part exists.
  */
@@ -33,7 +36,14 @@ export function partSizeAt(
   offset: number,
   dashAlone = false,
 ): PartSize | SyntaxFault | undefined {
-  return drillAt(text, offset) ?? rivetAt(text, offset, dashAlone);
+  return drillAt(text, offset) ?? rivetAt(text, offset, dashAlone) ?? boltAt(text, offset);
+}
+
+// Any other part is taken by the diameter typed for it.
+function boltAt(text: string, offset: number): PartSize | undefined {
+  const match = matchAt(bolt, text, offset);
+  const inches = match && boltDiameterInches(Number(match[1]));
+  return inches && inInches(inches, offset + match[0].length);
 }
 
 function drillAt(text: string, offset: number): PartSize | SyntaxFault | undefined {

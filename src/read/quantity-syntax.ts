@@ -172,7 +172,11 @@ function notANumber(text: string, start: number): SyntaxFault {
     "a number with its unit",
     start,
     hedge ? hedge[0].trimEnd().length : typed.length,
-    hedge ? "write the value as the instrument showed it" : "write it as in `0.19 in` or `3/32 in`",
+    hedge
+      ? "write the value as the instrument showed it"
+      : /^AN3(?!\d)/u.test(typed)
+        ? "an AN3 bolt is called 3/16 in and 0.190 in: write the one that is meant"
+        : "write it as in `0.19 in` or `3/32 in`",
   );
 }
 

@@ -68,6 +68,14 @@ test("the generated builds try the checks that a session, a stage or a reading c
     "row-does-not-fit",
     "layout-breaks-rule",
     "loading-outside-envelope",
+    // These want a list of tasks.
+    "claim-without-evidence",
+    "work-unlike-the-claim",
+    "paid-work-without-share",
+    "paid-share-differs-from-help",
+    "credit-for-salvage",
+    "kit-share-without-source",
+    "work-on-inapplicable-task",
   ]);
 });
 

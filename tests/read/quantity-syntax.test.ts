@@ -54,6 +54,10 @@ describe("parseQuantity reads", () => {
     ["AN470AD4-5", "1/8", "in"],
     ["MS20426AD3-3.5", "3/32", "in"],
     ["AD4", "1/8", "in"],
+    ["AN4", "1/4", "in"],
+    ["AN4-7", "1/4", "in"],
+    ["AN5C6A", "5/16", "in"],
+    ["AN4H-7A", "1/4", "in"],
     ["-4", "1/8", "in", "dash"],
     ["D4-5", "1/8", "in", "dash"],
     ["3/32 in", "3/32", "in", "dash"],
@@ -82,6 +86,7 @@ describe("parseQuantity refuses", () => {
   test.each<[string, string, string, string, QuantityContext?]>([
     // text, what the caret stands under, what was expected, part of the help
     ["0,125 in", "0,125", "a decimal point, not a comma", "write `0.125 in`"],
+    ["AN21-7", "AN21-7", "a number with its unit", "write it as in"],
     ["-500 °F", "-500 °F", "above absolute zero", "nothing is colder than -459.67 °F"],
     ["-1 K", "-1 K", "above absolute zero", "`18 Δ°F`"],
     ["½½ in", "½ in", "a known unit", "is not known"],
@@ -117,7 +122,7 @@ describe("parseQuantity refuses", () => {
     ["No. 90", "No. 90", "a drill from No. 1 to No. 80", ""],
     ["No. 30.5", "No. 30.5", "a number with its unit", ""],
     ["AD40", "AD40", "a rivet from dash 2 to dash 12", "write its diameter"],
-    ["AN3-5A", "AN3-5A", "a number with its unit", ""],
+    ["AN3-5A", "AN3-5A", "a number with its unit", "called 3/16 in and 0.190 in"],
     ["-4", "-4", "a unit behind `-4`", ""],
     [`0.${"1".repeat(99)} in`, `0.${"1".repeat(99)}`, "at most 60 characters", ""],
   ])("%s", (text, under, expected, help, context) => {
