@@ -1,6 +1,6 @@
-import { stringify } from "csv-stringify/sync";
 import type { Analysis } from "../../compute/analysis.ts";
 import type { CellTable, CellValue, ColumnKind } from "../../present/tables/table.ts";
+import { type CsvCell, csvRecords } from "./csv-records.ts";
 import { spreadsheetText } from "./spreadsheet-text.ts";
 
 /**
@@ -10,18 +10,15 @@ import { spreadsheetText } from "./spreadsheet-text.ts";
  */
 export function csvText(table: CellTable, analysis: Analysis): string {
   const kinds = table.heads.map(({ kind }) => kind);
-  return stringify(
-    [
-      table.heads.map(({ key }) => key),
-      ...table
-        .cells(analysis)
-        .map((cells) => cells.map((value, index) => cellText(value, kinds[index] ?? "text"))),
-    ],
-    { bom: true, record_delimiter: "windows" },
-  );
+  return csvRecords([
+    table.heads.map(({ key }) => key),
+    ...table
+      .cells(analysis)
+      .map((cells) => cells.map((value, index) => cellText(value, kinds[index] ?? "text"))),
+  ]);
 }
 
-function cellText(value: CellValue, kind: ColumnKind): string | number | undefined {
+function cellText(value: CellValue, kind: ColumnKind): CsvCell {
   if (typeof value === "boolean") return value ? "yes" : "no";
   // A date and a clock time are meant to be read as such.
   if (typeof value === "string" && kind === "text") return spreadsheetText(value);

@@ -47,7 +47,7 @@ export function readMeText(
     "HOW TO READ THE CSV FILES",
     "",
     ...wrapped(
-      "UTF-8 with a byte order mark, commas, CRLF, column names in the first line. Minutes are whole numbers and are the truth: every total is a sum of them. An apostrophe before a text keeps a spreadsheet from running it as a formula or turning it into a number, a date or a time, as it would turn 1/8, 3-16, 10e5 and 0015; take the apostrophe off to get the text as typed. An empty cell means unknown or none, never zero.",
+      "UTF-8 with a byte order mark, commas, CRLF, column names in the first line. Minutes are whole numbers and are the truth: every total is a sum of them. An apostrophe before a text keeps a spreadsheet from running it as a formula or turning it into a number, a date or a time, as it would turn 1/8, 3-16, 10e5 and 0015; take the apostrophe off to get the text as typed. An empty cell means unknown or none, never zero. Numbers have a decimal point: where the spreadsheet asks for the language of the file, say English and UTF-8, or it may take 0.262 for 262.",
     ),
     "",
     ...tablesOf(analysis).flatMap(({ name, title, heads }) => [

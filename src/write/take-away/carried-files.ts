@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import path from "node:path";
-import { stringify } from "csv-stringify/sync";
+import { csvRecords } from "../exports/csv-records.ts";
 import { spreadsheetText } from "../exports/spreadsheet-text.ts";
 import { eachPiece, filesBelow, writeFileWhole } from "../output.ts";
 
@@ -52,17 +52,10 @@ export async function writeCarriedLists(
   folder: string,
   files: readonly CarriedFile[],
 ): Promise<string> {
-  const table = stringify(
-    [
-      ["path", "bytes", "sha256"],
-      ...files.map((file) => [
-        spreadsheetText(file.path),
-        file.bytes,
-        spreadsheetText(file.sha256),
-      ]),
-    ],
-    { bom: true, record_delimiter: "windows" },
-  );
+  const table = csvRecords([
+    ["path", "bytes", "sha256"],
+    ...files.map((file) => [spreadsheetText(file.path), file.bytes, spreadsheetText(file.sha256)]),
+  ]);
   const lines = files.map((file) => `${file.sha256}  ${file.path}\n`).join("");
   await writeFileWhole(path.join(folder, carriedLists.table), table);
   await writeFileWhole(path.join(folder, carriedLists.digests), lines);

@@ -71,6 +71,38 @@ describe.each(allTables.map((table) => [table.name, table] as const))("%s.csv", 
   });
 });
 
+/** Cells as the simplest of readers sees them: outside quotes any line end ends a record. */
+function simplyRead(text: string): string[][] {
+  const records: string[][] = [[""]];
+  let quoted = false;
+  for (const character of text.replace(/^\ufeff/, "")) {
+    const record = records.at(-1) ?? [];
+    if (character === '"') quoted = !quoted;
+    else if (quoted) record.push(`${record.pop()}${character}`);
+    else if (character === ",") record.push("");
+    else if (/[\r\n]/.test(character)) records.push([""]);
+    else record.push(`${record.pop()}${character}`);
+  }
+  return records;
+}
+
+test.each(["a note\n=1+1", "\n=1+1", "a note\r@SUM(A1)", "x\r\n-1+1", "\u2028=1", "a\n\n+1"])(
+  "a line end in a cell begins no record of its own: %j",
+  (note) => {
+    const [first] = eventful.build.days;
+    const [line] = eventful.hours.lines;
+    if (!first || !line) throw new Error("no hours");
+    const lines = [{ ...line, session: { ...line.session, note } }];
+    const changed = { ...eventful, hours: { ...eventful.hours, lines } };
+    const records = simplyRead(csvText(hoursTable, changed)).filter((cells) => cells.length > 1);
+    expect(records).toHaveLength(2);
+    for (const cells of records) {
+      expect(cells).toHaveLength(hoursTable.heads.length);
+      for (const cell of cells) expect(cell).not.toMatch(/^[=+\-@\t\r\n＝＋－＠]/);
+    }
+  },
+);
+
 describe("hours.csv", () => {
   let SQL: Awaited<ReturnType<typeof initSqlJs>>;
   beforeAll(async () => {
