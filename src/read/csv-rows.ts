@@ -1,7 +1,7 @@
 import { CsvError, parse } from "csv-parse/sync";
 import type { Span } from "../model/diagnostic.ts";
 import type { Faults } from "./faults.ts";
-import type { SourceFile } from "./source-file.ts";
+import { SourceFile } from "./source-file.ts";
 
 /** One cell of a table of text. */
 export interface CsvCell {
@@ -24,16 +24,19 @@ export interface CsvTable {
  * @returns `undefined` with a fault when it cannot be taken apart; rows at fault are left out.
  */
 export function csvRows(
-  source: SourceFile,
+  typed: SourceFile,
   separator: string,
   faults: Faults,
   elsewhere: readonly string[] = [],
 ): CsvTable | undefined {
+  // The parser leaves half of a CRLF out of what it says a record is made of. Lines and columns
+  // are the same without it.
+  const source = new SourceFile(typed.file, typed.text.replaceAll("\r\n", "\n"));
   const records = recordsOf(source, separator, faults);
   if (!records) return undefined;
   let offset = 0;
   const rows = records.map(({ record, raw }) => {
-    const blank = /^[\r\n]*/.exec(raw)?.[0].length ?? 0;
+    const blank = /^\n*/.exec(raw)?.[0].length ?? 0;
     const starts = cellStarts(raw, blank, separator);
     const at = offset;
     offset += raw.length;
@@ -89,7 +92,7 @@ function recordsOf(
       delimiter: separator,
       raw: true,
       info: true,
-      record_delimiter: ["\r\n", "\n"],
+      record_delimiter: "\n",
       relax_column_count: true,
       skip_empty_lines: true,
     }) as unknown as RawRecord[];

@@ -141,6 +141,27 @@ describe("a row is refused, with its line and its cell", () => {
     expect(days.map(({ date }) => date)).toEqual(["2024-03-01"]);
   });
 
+  test.each([
+    ["LF", "\n"],
+    ["CRLF", "\r\n"],
+  ])("far down in a file with %s, past blank lines and cells of several lines", (_, end) => {
+    const good = (day: number) =>
+      `2024-03-${String(day).padStart(2, "0")},wing,,ada,1:15,shop,"two${end}lines"`;
+    const rows = Array.from({ length: 20 }, (_each, index) => good(index + 1));
+    const bad = ["2024-03-21,wnig,,ada,1:15,shop,", "2024-03-22,wing,,ada,1.33,shop,"];
+    const head = `Date,Part,Task,Who,Time,Type,Remarks${end}`;
+    const table = [...rows, "", "", bad[0], "", bad[1], ""].join(end);
+    const { found, days } = read(table, usual, head);
+    // A line for the head, two for each good row, and the blank ones.
+    expect(found.map((each) => each.split(": ").slice(0, 2).join(": "))).toEqual([
+      "hours.csv:44:wnig: unknown-name",
+      "hours.csv:46:1.33: not-a-duration",
+    ]);
+    expect(days.map(({ rows: from }) => from.map(({ line }) => line))).toEqual(
+      rows.map((_each, index) => [2 + 2 * index]),
+    );
+  });
+
   test("half a pair of clock times", () => {
     const { found } = read(
       "18:40,,wing,study,ada,2024-03-02\n7 o'clock,8:00,wing,study,ada,2024-03-03\n",
