@@ -9,7 +9,7 @@ import { readText } from "../read/files.ts";
 import { type InboxDay, type InboxReading, readInbox } from "../read/inbox-rows.ts";
 import { SourceFile } from "../read/source-file.ts";
 import { clockIn, dateIn } from "../read/zone-clock.ts";
-import { createEntries } from "../write/entries/create-entry.ts";
+import { createEntries } from "../write/entries/create-entries.ts";
 import { entryText } from "../write/entries/entry-text.ts";
 import {
   asSeenFrom,
@@ -72,7 +72,8 @@ export function inboxCommand(terminal: Terminal, now: () => Date = () => new Dat
       const writes = options.write === true && judged.refusing.length === 0 && entries.length > 0;
       if (writes) {
         await createEntries(
-          entries.map(({ path, text }) => ({ file: join(folder.absolute, path), text })),
+          join(folder.absolute, "days"),
+          entries.map(({ path, text }) => ({ path: path.slice("days/".length), text })),
         );
       }
       if (judged.all.length > 0) terminal.exit(errorsCode(judged.all));
@@ -161,7 +162,7 @@ function shown(
 ): string {
   const sessions = entries.reduce((sum, { day }) => sum + day.sessions.length, 0);
   const lines = (rows: readonly { readonly line: number }[]) =>
-    `line${rows.length === 1 ? "" : "s"} ${rows.map(({ line }) => line).join(", ")}`;
+    `line${rows.length === 1 ? "" : "s"} ${inRuns(rows.map(({ line }) => line))}`;
   return [
     ...entries.flatMap(({ path, text, day }) => [
       `${written ? "wrote " : ""}${seenFrom(join(folder.absolute, path))}, from ${lines(day.rows)}`,
@@ -172,6 +173,19 @@ function shown(
     ...(twins.length > 0 ? [`taken once, because they say the same: ${lines(twins)}`] : []),
     ...(unused.length > 0 ? [`columns not used: ${unused.join(", ")}`] : []),
   ].join("\n");
+}
+
+// `2, 3, 7 to 40`: what follows on itself for long is not told one by one.
+function inRuns(lines: readonly number[]): string {
+  const runs: number[][] = [];
+  for (const line of lines) {
+    const last = runs.at(-1);
+    if (last?.at(-1) === line - 1) last.push(line);
+    else runs.push([line]);
+  }
+  return runs
+    .map((run) => (run.length > 3 ? `${run[0]} to ${run.at(-1)}` : run.join(", ")))
+    .join(", ");
 }
 
 function sourceAt(path: string): SourceFile {

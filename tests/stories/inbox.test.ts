@@ -1,12 +1,13 @@
 // Hours of an older log come in whole, marked as entered later, or not at all.
 
-import { existsSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { inboxCommand } from "../../src/cli/inbox.ts";
 import { UsageProblem } from "../../src/cli/journal.ts";
 import { journalFolder } from "../../src/read/files.ts";
 import { readBuild } from "../../src/read/read-build.ts";
-import { createEntries } from "../../src/write/entries/create-entry.ts";
+import { createEntries } from "../../src/write/entries/create-entries.ts";
+import { diskDyingAfter } from "../support/failing-disk.ts";
 import { recordedTerminal, runVerb } from "../support/recorded-terminal.ts";
 import { filesIn, scratchFolder } from "../support/scratch-folder.ts";
 import { smallRegisters } from "../support/temporary-journal.ts";
@@ -72,6 +73,15 @@ describe("without --write", () => {
     expect(status).toBe(0);
     expect(days()).toEqual(["2026-01-09.md"]);
   });
+});
+
+test("a long run of lines is told by its ends", async () => {
+  const more = Array.from({ length: 6 }, () => "2025-12-20,Wing,ada,0:05,assemble,\n").join("");
+  const { inbox } = desk({
+    "hours.csv": table + more,
+    "mapping.yaml": `${mapping}same-rows: each\n`,
+  });
+  expect((await inbox()).out).toContain("2025-12-20.md, from lines 2, 3, 5 to 10\n");
 });
 
 describe("with --write", () => {
@@ -167,16 +177,47 @@ test("totals that a later day vouches for are told, and do not hold it up", asyn
   expect(days()).toHaveLength(4);
 });
 
-test("a disk that refuses in the middle leaves nothing behind", async () => {
-  const folder = scratchFolder({ "b/2025-01-02.md": "there already" });
-  const entries = ["a/2025-01-01.md", "b/2025-01-02.md", "c/2025-01-03.md"].map((name) => ({
-    file: `${folder}/${name}`,
-    text: "new",
-  }));
-  await expect(createEntries(entries)).rejects.toThrow("is there already");
-  expect(existsSync(`${folder}/a/2025-01-01.md`)).toBe(false);
-  expect(existsSync(`${folder}/c/2025-01-03.md`)).toBe(false);
-  expect(readFileSync(`${folder}/b/2025-01-02.md`, "utf8")).toBe("there already");
+describe("several entries at once", () => {
+  const four = ["2024/2024-12-31", "2025/2025-01-01", "2025/2025-01-02", "2026/2026-01-03"];
+  const entries = four.map((name) => ({ path: `${name}.md`, text: `new ${name}\n` }));
+  const visible = (folder: string) =>
+    filesIn(folder).filter((name) => !/(^|\/)\./.test(name) && name.endsWith(".md"));
+
+  test("one that is there already keeps all of them out", async () => {
+    const folder = scratchFolder({ "2025/2025-01-02.md": "there already" });
+    await expect(createEntries(folder, entries)).rejects.toThrow("is there already");
+    expect(filesIn(folder)).toEqual(["2025/2025-01-02.md"]);
+    expect(readFileSync(`${folder}/2025/2025-01-02.md`, "utf8")).toBe("there already");
+  });
+
+  test("killed anywhere, all are there or none, each whole; the next call tidies up", async () => {
+    const seen = new Set<number>();
+    let finished = false;
+    let calls = 0;
+    for (; !finished; calls += 1) {
+      const folder = scratchFolder({ "2023/2023-05-05.md": "old\n" });
+      const disk = diskDyingAfter(calls);
+      await createEntries(folder, entries).then(
+        () => {
+          finished = true;
+        },
+        () => undefined,
+      );
+      disk.revive();
+      const there = visible(folder).filter((name) => !name.startsWith("2023/"));
+      expect([calls, there.length === 0 || there.length === four.length]).toEqual([calls, true]);
+      seen.add(there.length);
+      for (const name of there) {
+        const own = name.replace(/^inbox-[0-9a-f]{12}\//, "");
+        expect(readFileSync(`${folder}/${name}`, "utf8")).toBe(`new ${own.slice(0, -3)}\n`);
+      }
+      await createEntries(folder, [{ path: "2027/2027-07-07.md", text: "later\n" }]);
+      const kept = there.length === 0 ? [] : entries.map(({ path }) => path);
+      expect(filesIn(folder)).toEqual(["2023/2023-05-05.md", ...kept, "2027/2027-07-07.md"].sort());
+    }
+    expect([...seen].sort()).toEqual([0, four.length]);
+    expect(calls).toBeGreaterThan(10);
+  });
 });
 
 describe("used wrongly", () => {

@@ -4,7 +4,7 @@ import { assemblyFeeds, feedOf } from "../../../src/present/feeds/feed-of.ts";
 import { timestamp } from "../../../src/present/feeds/timestamp.ts";
 import { sitePages } from "../../../src/present/pages/site.ts";
 import { eventfulAnalysis, privateWords } from "../../support/eventful-build.ts";
-import { asOf, day, moment, session, smallBuild } from "../../support/small-build.ts";
+import { asOf, day, moment, seal, session, smallBuild } from "../../support/small-build.ts";
 
 const analysis = eventfulAnalysis();
 const feed = feedOf(
@@ -20,6 +20,25 @@ describe("a feed", () => {
   test("holds the newest days first, private ones left out", () => {
     expect(feed.entries.map(({ id }) => id)).toEqual(["2026-03-15", "2026-03-14"]);
     for (const word of privateWords) expect(JSON.stringify(feed)).not.toContain(word);
+  });
+
+  test("the last entry of a sealed month carries the short seal, and no other does", () => {
+    const dates = ["2026-03-10", "2026-03-14", "2026-04-02"];
+    const sealed = sitePages({
+      analysis: analyze(
+        smallBuild({
+          days: dates.map((date) => day({ date })),
+          seals: [seal({ month: "2026-03", digest: `0123456789ab${"f".repeat(52)}` })],
+        }),
+        asOf("2026-04-30"),
+      ),
+      diagnostics: [],
+      pictures: new Map(),
+      edition: "public",
+    });
+    const carrying = feedOf(sealed).entries.filter(({ html }) => html.includes("0123456789ab"));
+    expect(carrying.map(({ id }) => id)).toEqual(["2026-03-14"]);
+    expect(carrying[0]?.html).not.toContain("0123456789abf");
   });
 
   test("keeps twenty", () => {
