@@ -11,14 +11,16 @@ export function squeezeCss(css: string): string {
     .map((part) => {
       if (part.startsWith('"')) return part;
       if (part.startsWith("/*")) return "";
-      return part
-        .replace(/\s+/g, " ")
-        .replace(/ ?([{};,>/]) ?/g, "$1")
-        // Between selectors, and not in a sum, where the spaces mean something.
-        .replace(/ ([+~]) (?![^(]*\))/g, "$1")
-        .replace(/: /g, ":")
-        .replace(/([ :,(/-])0\./g, "$1.")
-        .replaceAll(";}", "}");
+      return (
+        part
+          .replace(/\s+/g, " ")
+          .replace(/ ?([{};,>/]) ?/g, "$1")
+          // Between selectors, and not in a sum, where the spaces mean something.
+          .replace(/ ([+~]) (?![^(]*\))/g, "$1")
+          .replace(/: /g, ":")
+          .replace(/([ :,(/-])0\./g, "$1.")
+          .replaceAll(";}", "}")
+      );
     })
     .join("")
     .trim();
