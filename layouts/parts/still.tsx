@@ -8,8 +8,8 @@ interface Still {
 }
 
 /** What is the same on every sheet. */
-function still(nodes: VNode | VNode[]): Still {
-  return { __html: renderToString(<>{nodes}</>) };
+function still(...nodes: readonly VNode[]): Still {
+  return { __html: nodes.map((node) => renderToString(node)).join("") };
 }
 
 const made = new WeakMap<Shell, Map<string, Still>>();
@@ -39,5 +39,5 @@ export const patterns = still(
 
 /** The numbers along a sheet's upper edge. */
 export const zones = still(
-  ["8", "7", "6", "5", "4", "3", "2", "1"].map((zone) => <span>{zone}</span>),
+  ...["8", "7", "6", "5", "4", "3", "2", "1"].map((zone) => <span>{zone}</span>),
 );
