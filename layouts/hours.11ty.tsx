@@ -3,7 +3,7 @@ import { Section } from "./parts/section.tsx";
 import { Sheet } from "./parts/sheet.tsx";
 import { Table } from "./parts/table.tsx";
 import { template } from "./parts/template.tsx";
-import { Words } from "./parts/words.tsx";
+import { Fact, Words } from "./parts/words.tsx";
 
 // Only the outermost rows add up; the others are in them.
 const mark = (depth: number, counts: "build" | "apart") =>
@@ -13,6 +13,20 @@ export const { data, render } = template("hours", ({ page, shell }) => (
   <Sheet page={page} shell={shell}>
     <p class="summary">{page.sentence}</p>
     {page.chart && <HoursChart of={page.chart} />}
+    <Section id="pace" title="Pace and forecast">
+      {page.pace.says !== undefined && <p class="summary">{page.pace.says}</p>}
+      {page.pace.refused !== undefined && <p class="empty">{page.pace.refused}</p>}
+      {page.pace.forecast && (
+        <>
+          <dl class="facts">
+            {page.pace.forecast.facts.map(({ label, value }) => (
+              <Fact label={label}>{value}</Fact>
+            ))}
+          </dl>
+          <p class="legend small">{page.pace.forecast.method}</p>
+        </>
+      )}
+    </Section>
     {page.tables.map(({ id, title, says, heading, rows }) => (
       <Section id={id} title={title}>
         <Table

@@ -1,4 +1,4 @@
-import type { CalendarDate } from "./calendar.ts";
+import type { CalendarDate, Minutes } from "./calendar.ts";
 import type { Span } from "./diagnostic.ts";
 
 /** Why the aircraft needs a record: it is built by its owner, or a finished one is altered. */
@@ -32,6 +32,8 @@ export interface Project {
   readonly address?: string;
   /** Place code used when a day names none. */
   readonly place: string;
+  /** Hours of building that the builder expects in all; absent: not said, and nothing is forecast. */
+  readonly expected?: Minutes;
   readonly names: NameStyle;
   readonly drawings: readonly Drawing[];
   /** The order a joint goes through, first to last. */

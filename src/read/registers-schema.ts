@@ -41,6 +41,7 @@ export const projectShape = record("project.yaml", {
   summary: required(text, "summary: What is being built, in one sentence."),
   address: optional(address(), "address: https://journal.example/"),
   place: optional(text, "place: shop"),
+  expected: optional(duration, 'expected: "1800:00"'),
   names: optional(choice("name style", ["names", "initials"]), "names: names"),
   stages: optional(list("stages", text, "stages: [drilled, riveted, closed]"), "stages: [cut]"),
   drawings: optional(

@@ -44,6 +44,7 @@ export function readProject(tree: MapNode, faults: Faults): Project | undefined 
     ...given({ judgedOn: typed["judged-on"]?.date }),
     summary: typed.summary.text,
     place: typed.place?.text ?? "shop",
+    ...given({ expected: typed.expected?.minutes }),
     names: typed.names?.value ?? "names",
     drawings: unique(typed.drawings ?? [], "drawing", faults).map(({ id, title, revision }) => ({
       id: id.text,

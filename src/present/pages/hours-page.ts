@@ -10,6 +10,7 @@ import type { RecordIndex } from "./record-index.ts";
 import { apartAnchor } from "./views/assembly-row.ts";
 import { type HoursChart, hoursChart } from "./views/hours-chart.ts";
 import { type Percent, percent } from "./views/measurement-strip.ts";
+import { type PaceView, paceView } from "./views/pace-view.ts";
 
 /** One row of a table of hours. */
 export interface HoursRow {
@@ -37,6 +38,7 @@ export interface HoursTable {
 export interface HoursPage extends Page<"hours"> {
   readonly sentence: string;
   readonly chart?: HoursChart;
+  readonly pace: PaceView;
   readonly tables: readonly HoursTable[];
   readonly total: { readonly build: string; readonly apart: string };
 }
@@ -79,6 +81,7 @@ export function hoursPage(record: RecordIndex): HoursPage {
       "each person present counted with all the minutes of the session, nothing rounded. " +
       `Study and shop, ${apart}, are counted apart and are not in it.`,
     ...(chart ? { chart } : {}),
+    pace: paceView(record),
     tables: tablesOf(record, links),
     total: { build: total, apart },
     block: {

@@ -25,6 +25,7 @@ export function projectRecord({ build: { project } }: Analysis) {
     ...given("address", project.address),
     names: project.names,
     defaultPlace: project.place,
+    ...given("expectedMinutes", project.expected),
     drawings: project.drawings.map(({ id, title, revision }) => ({ id, title, revision })),
     stages: [...project.stages],
     source: placeRecord(project.span),

@@ -52,6 +52,7 @@ export const sharedDefinitions: Readonly<Record<string, JsonSchema>> = {
     address: { optional: text("Where the site stands.") },
     names: oneOf("How the public edition shows people.", ["names", "initials"]),
     defaultPlace: text("Place code of days that name none."),
+    expectedMinutes: { optional: minutes("That the builder expects the build to take in all") },
     drawings: list(
       "Drawings with the revision the work is done to.",
       object("A drawing.", {
