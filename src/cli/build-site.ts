@@ -8,13 +8,14 @@ import { sitePages } from "../present/pages/site.ts";
 import { sitemapPages } from "../present/pages/sitemap-pages.ts";
 import type { Edition } from "../present/record/edition.ts";
 import { privateEdition, publicEdition } from "../present/record/public-edition.ts";
+import { withheldTexts } from "../present/record/withheld-texts.ts";
 import { shareablePhoto } from "../present/share/page-share.ts";
 import { renderSite } from "../write/eleventy/render-site.ts";
 import { writeReports } from "../write/exports/report/write-reports.ts";
 import { writeTemplates } from "../write/exports/templates/write-templates.ts";
 import { writeFeeds } from "../write/feeds.ts";
 import { withLock } from "../write/lock.ts";
-import { checkOutput, type OutputReport } from "../write/output-checks.ts";
+import { checkOutput, type OutputProblem } from "../write/output-checks.ts";
 import { preparePictures } from "../write/photos/prepare-pictures.ts";
 import { sharePictures } from "../write/photos/share-pictures.ts";
 import { indexFolder, indexSite } from "../write/search-index.ts";
@@ -23,6 +24,7 @@ import { writeShareSheets } from "../write/share/write-share-sheets.ts";
 import { writeSiteFiles } from "../write/site-files.ts";
 import { swapInSite } from "../write/site-swap.ts";
 import { publishVideos } from "../write/videos/publish-videos.ts";
+import { checkWithheld } from "../write/withheld-check.ts";
 import type { Journal } from "./journal.ts";
 
 export interface SiteOptions {
@@ -166,14 +168,16 @@ export async function fillSite(
   progress("search index and checks of the output");
   // The indexer is a process of its own: the pages are checked while it works. Both have to
   // end before the folder may be taken away.
-  const [indexed, checked] = await Promise.allSettled([
+  const [indexed, checked, withheld] = await Promise.allSettled([
     indexSite(next),
     checkOutput(next, [indexFolder], path),
+    checkWithheld(next, withheldTexts(analysis, edited), [indexFolder, "limits"]),
   ]);
   if (indexed.status === "rejected") throw indexed.reason;
   if (checked.status === "rejected") throw checked.reason;
+  if (withheld.status === "rejected") throw withheld.reason;
   const { pages } = indexed.value;
-  refuseUnfit(checked.value);
+  refuseUnfit([...checked.value.problems, ...withheld.value]);
   return {
     folder: siteFolderOf(options.outFolder, edition),
     pages,
@@ -195,7 +199,7 @@ function basePath({ build: { project } }: Analysis): string | undefined {
   return project.address === undefined ? undefined : new URL(siteAddress(project.address)).pathname;
 }
 
-function refuseUnfit({ problems }: OutputReport): void {
+function refuseUnfit(problems: readonly OutputProblem[]): void {
   if (problems.length === 0) return;
   const lines = problems.map(({ file, message }) => `  ${file}: ${message}`);
   throw new UnfitSite(`the site is not fit to be published:\n${lines.join("\n")}`);

@@ -11,6 +11,7 @@ import {
   type Journal,
   type JournalOptions,
   openJournal,
+  refusePublicOfPrivate,
   withEditionOption,
   withJournalOptions,
 } from "./journal.ts";
@@ -41,6 +42,7 @@ export function buildCommand(terminal: Terminal): Command {
         terminal.exit(errorsCode(journal.errors));
         return;
       }
+      refusePublicOfPrivate(journal.analysis, options.edition);
       const built = await buildSite(journal, journal.analysis, {
         outFolder: outFolderOf(journal, options.out),
         edition: options.edition,

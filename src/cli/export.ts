@@ -24,6 +24,7 @@ import {
   type Journal,
   type JournalOptions,
   openJournal,
+  refusePublicOfPrivate,
   UsageProblem,
   withEditionOption,
   withJournalOptions,
@@ -76,6 +77,7 @@ export function exportCommand(terminal: Terminal, programVersion: string): Comma
         return;
       }
       const { analysis, diagnostics } = journal;
+      refusePublicOfPrivate(analysis, options.edition);
       if (options.packet) refuseWithoutPacket(analysis);
       const outFolder = outFolderOf(journal, options.out);
       const common = {

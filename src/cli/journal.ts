@@ -5,7 +5,7 @@ import { analyze } from "../compute/analyze.ts";
 import { type CalendarDate, type CalendarMonth, isCalendarDate } from "../model/calendar.ts";
 import { byPlace, type Diagnostic } from "../model/diagnostic.ts";
 import { isSealFault } from "../model/seal.ts";
-import { editions } from "../present/record/edition.ts";
+import { type Edition, editions } from "../present/record/edition.ts";
 import { foldersIn, isJournal, type JournalFolder, journalFolder } from "../read/files.ts";
 import { nearestName } from "../read/nearest-name.ts";
 import { readBuild, type UnwrittenEntry } from "../read/read-build.ts";
@@ -53,6 +53,18 @@ export function withEditionOption(command: Command): Command {
         .choices([...editions])
         .default("public"),
     );
+}
+
+/**
+ * Nothing of a private project is made for the public.
+ * @throws UsageProblem when that is asked for.
+ */
+export function refusePublicOfPrivate({ build }: Analysis, edition: Edition): void {
+  if (!build.project.private || edition === "private") return;
+  throw new UsageProblem("the project is private, so nothing of it is made for the public", [
+    "add `--edition private` for the edition that holds everything",
+    "or take `private: true` out of project.yaml",
+  ]);
 }
 
 /** How a run ends that found errors: 4 when a sealed record differs, 1 otherwise. */

@@ -9,6 +9,7 @@ import {
   type Journal,
   type JournalOptions,
   openWithEntries,
+  refusePublicOfPrivate,
   withEditionOption,
   withJournalOptions,
 } from "./journal.ts";
@@ -30,6 +31,7 @@ export function previewVerb(terminal: Terminal): Command {
       const first = openWithEntries(options, [], new Date(), "names");
       // All bytes of the sealed photographs are read until they were found good once.
       let photographs: PhotographReading = "bytes";
+      if (first.analysis) refusePublicOfPrivate(first.analysis, options.edition);
       const outFolder = outFolderOf(first, options.out);
       await watchAndServe({
         journalFolder: first.folder.absolute,
@@ -39,6 +41,7 @@ export function previewVerb(terminal: Terminal): Command {
         rebuild: async (signal) => {
           const journal = openWithEntries(options, [], new Date(), photographs);
           if (journal.errors.length > 0 || !journal.analysis) return refused(journal, terminal);
+          refusePublicOfPrivate(journal.analysis, options.edition);
           photographs = "names";
           const built = await buildSite(journal, journal.analysis, {
             outFolder,

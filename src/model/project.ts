@@ -35,6 +35,8 @@ export interface Project {
   /** Hours of building that the builder expects in all; absent: not said, and nothing is forecast. */
   readonly expected?: Minutes;
   readonly names: NameStyle;
+  /** Nothing of a private project is made for the public: there is its private edition alone. */
+  readonly private: boolean;
   readonly drawings: readonly Drawing[];
   /** The order a joint goes through, first to last. */
   readonly stages: readonly string[];

@@ -5,6 +5,7 @@ import type { Project } from "../model/project.ts";
 import { workKinds } from "../model/session.ts";
 import { clock, date, dateAndClock, duration } from "./clock-syntax.ts";
 import { drawingReference } from "./drawing-reference.ts";
+import { placeCode } from "./place-code.ts";
 import { notBelowZero, quantities, quantity, quantityOf } from "./quantity-shape.ts";
 import { count, sizesShape } from "./registers-schema.ts";
 import {
@@ -103,7 +104,7 @@ export function dayShape(
     date: required(date, "date: 2026-03-14"),
     written: optional(dateAndClock, "written: 2026-03-14 21:40"),
     title: optional(text, "title: Tail ribs riveted"),
-    place: optional(text, "place: shop"),
+    place: optional(placeCode, "place: shop"),
     conditions: optional(
       record("conditions", {
         temperature: optional(quantityOf("temperature"), "temperature: 61 °F"),

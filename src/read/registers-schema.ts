@@ -3,6 +3,7 @@ import { authorities, decisionRules, figureKinds } from "../model/tolerance.ts";
 import { date, duration } from "./clock-syntax.ts";
 import { forAircraft } from "./identity.ts";
 import { limitTableExample, limitTableShape } from "./limit-table.ts";
+import { placeCode } from "./place-code.ts";
 import { notBelowZero, quantity } from "./quantity-shape.ts";
 import {
   choice,
@@ -40,9 +41,10 @@ export const projectShape = record("project.yaml", {
   "judged-on": optional(date, "judged-on: 2026-11-10"),
   summary: required(text, "summary: What is being built, in one sentence."),
   address: optional(address(), "address: https://journal.example/"),
-  place: optional(text, "place: shop"),
+  place: optional(placeCode, "place: shop"),
   expected: optional(duration, 'expected: "1800:00"'),
   names: optional(choice("name style", ["names", "initials"]), "names: names"),
+  private: optional(yesOrNo, "private: true"),
   stages: optional(list("stages", text, "stages: [drilled, riveted, closed]"), "stages: [cut]"),
   drawings: optional(
     list(

@@ -46,6 +46,7 @@ export function readProject(tree: MapNode, faults: Faults): Project | undefined 
     place: typed.place?.text ?? "shop",
     ...given({ expected: typed.expected?.minutes }),
     names: typed.names?.value ?? "names",
+    private: typed.private ?? false,
     drawings: unique(typed.drawings ?? [], "drawing", faults).map(({ id, title, revision }) => ({
       id: id.text,
       title: title.text,

@@ -14,6 +14,7 @@ export type OutputProblemCode =
   | "inline-code"
   | "odd-file"
   | "unshown-picture"
+  | "private-words"
   | "unreadable-page";
 
 /** One fault of the output. */

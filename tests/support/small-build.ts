@@ -238,6 +238,7 @@ export function project(overrides: Partial<Project> = {}): Project {
     summary: "Invented for tests.",
     place: "shop",
     names: "names",
+    private: false,
     drawings: [{ id: "HS-03", title: "Front spar", revision: "C" }],
     stages: usualStages,
     span: span({ file: "content/project.yaml" }),

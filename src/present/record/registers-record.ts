@@ -24,6 +24,7 @@ export function projectRecord({ build: { project } }: Analysis) {
     summary: project.summary,
     ...given("address", project.address),
     names: project.names,
+    private: project.private,
     defaultPlace: project.place,
     ...given("expectedMinutes", project.expected),
     drawings: project.drawings.map(({ id, title, revision }) => ({ id, title, revision })),

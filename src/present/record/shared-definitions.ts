@@ -1,6 +1,16 @@
 import { dimensions } from "../../model/unit.ts";
 import { editions } from "./edition.ts";
-import { date, type JsonSchema, list, object, oneOf, shared, text, whole } from "./json-schema.ts";
+import {
+  date,
+  type JsonSchema,
+  list,
+  object,
+  oneOf,
+  shared,
+  text,
+  whole,
+  yesOrNo,
+} from "./json-schema.ts";
 
 const minutes = (description: string): JsonSchema => whole(`${description}, whole minutes.`, 0);
 
@@ -51,6 +61,7 @@ export const sharedDefinitions: Readonly<Record<string, JsonSchema>> = {
     summary: text("One or two sentences."),
     address: { optional: text("Where the site stands.") },
     names: oneOf("How the public edition shows people.", ["names", "initials"]),
+    private: yesOrNo("Whether only the private edition is made."),
     defaultPlace: text("Place code of days that name none."),
     expectedMinutes: { optional: minutes("That the builder expects the build to take in all") },
     drawings: list(

@@ -1,0 +1,80 @@
+import type { Analysis } from "../../compute/analysis.ts";
+import type { Day } from "../../model/day.ts";
+import type { EditedAnalysis } from "./edition.ts";
+import { journalRecord } from "./journal-record.ts";
+
+/** Fewer letters than this may stand together by chance. */
+const fewestLetters = 12;
+
+/**
+ * Stretches of what the builder typed that an edition leaves out, to be looked for in what was
+ * made: names, notes, captions, titles, prose and the like of everything private. A stretch that
+ * the edition holds elsewhere too is not among them.
+ *
+ * @param whole The analysis that the edition was made from.
+ */
+export function withheldTexts(whole: Analysis, edited: EditedAnalysis): string[] {
+  if (Object.values(edited.leftOut).every((count) => count === 0)) return [];
+  const stretches = new Set(privateTexts(whole).flatMap(plainStretch));
+  if (stretches.size === 0) return [];
+  const open = JSON.stringify(journalRecord(edited, "")).replaceAll("\\n", " ");
+  return [...stretches].filter((stretch) => !open.includes(stretch));
+}
+
+function privateTexts({ build }: Analysis): string[] {
+  const { days, people, lots, help } = build;
+  return [
+    ...[...people.values()]
+      .filter((person) => person.private)
+      .flatMap(({ name, standing }) => [name, standing ?? ""]),
+    ...[...lots.values()].filter((lot) => lot.private).map(({ title }) => title),
+    ...(help?.entries ?? []).map(({ invoice }) => invoice ?? ""),
+    ...days.filter((day) => day.private).flatMap(wholeDay),
+    ...days.filter((day) => !day.private).flatMap(privateParts),
+  ];
+}
+
+function wholeDay(day: Day): string[] {
+  return [
+    day.title,
+    ...day.prose.split(/\n/),
+    ...day.next,
+    ...day.sessions.map(({ note }) => note ?? ""),
+    ...day.cures.map(({ note }) => note ?? ""),
+    ...day.squawks.map(({ found }) => found),
+    ...day.inspections.flatMap(({ open, findings }) => [open, findings]),
+    ...day.deviations.flatMap(deviationTexts),
+    ...day.photos.flatMap(photoTexts),
+    ...day.videos.flatMap(videoTexts),
+  ];
+}
+
+function privateParts(day: Day): string[] {
+  const hidden = <Thing extends { readonly private: boolean }>(things: readonly Thing[]) =>
+    things.filter((thing) => thing.private);
+  return [
+    ...hidden(day.sessions).map(({ note }) => note ?? ""),
+    ...hidden(day.deviations).flatMap(deviationTexts),
+    ...hidden(day.photos).flatMap(photoTexts),
+    ...hidden(day.videos).flatMap(videoTexts),
+  ];
+}
+
+function deviationTexts({ planned, done, why }: Day["deviations"][number]): string[] {
+  return [planned, done, why];
+}
+
+function photoTexts({ caption, alt }: Day["photos"][number]): string[] {
+  return [caption, alt ?? ""];
+}
+
+function videoTexts({ title, times }: Day["videos"][number]): string[] {
+  return [title, ...times.map(({ what }) => what)];
+}
+
+/** The longest stretch of a text that looks the same however it is marked up and escaped. */
+function plainStretch(text: string): string[] {
+  const stretches = text.match(/[\p{L}\p{N}][\p{L}\p{N} ,.;:]*[\p{L}\p{N}]/gu) ?? [];
+  const longest = stretches.reduce((best, each) => (each.length > best.length ? each : best), "");
+  return (longest.match(/\p{L}/gu)?.length ?? 0) < fewestLetters ? [] : [longest];
+}
