@@ -6,11 +6,11 @@ import {
   type EncodeOptions,
   encodePicture,
   type HeicDecoder,
-  installedHeicDecoder,
   type PictureLimits,
   type Recipe,
   usualLimits,
 } from "./encode-picture.ts";
+import { installedHeicDecoder } from "./heic-decoder.ts";
 import { findOriginal, isRefusal, type Refusal, readOriginal, refusal } from "./original.ts";
 import {
   type CachedPicture,
@@ -67,7 +67,7 @@ export async function cachePictures(
 ): Promise<CachedPictures> {
   const { photosFolder, cacheFolder, recipe, progress, signal } = options;
   const { limits = usualLimits } = options;
-  const decodeHeic = options.decodeHeic ?? (await installedHeicDecoder());
+  const decodeHeic = options.decodeHeic ?? installedHeicDecoder(limits.secondsEach);
   const encodeOptions: EncodeOptions = {
     recipe,
     limits,

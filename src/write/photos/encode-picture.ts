@@ -82,7 +82,7 @@ export async function encodePicture(
     try {
       bytes = await decodeHeic(original);
     } catch (error) {
-      return damaged(kind, error);
+      return isTimeout(error) ? tooSlow(limits) : damaged(kind, error);
     }
   }
 
@@ -139,28 +139,6 @@ export async function encodePicture(
     }
   }
   return files;
-}
-
-/**
- * The optional package `heic-convert`, if it is installed beside this program.
- * @returns Undefined when it is not.
- */
-export async function installedHeicDecoder(): Promise<HeicDecoder | undefined> {
-  // A name in a variable keeps the type checker from wanting a package that is optional.
-  const name: string = "heic-convert";
-  let convert: unknown;
-  try {
-    convert = ((await import(name)) as { default?: unknown }).default;
-  } catch {
-    return undefined;
-  }
-  if (typeof convert !== "function") return undefined;
-  return async (bytes) => {
-    const jpeg: unknown = await convert({ buffer: bytes, format: "JPEG", quality: 0.95 });
-    if (jpeg instanceof ArrayBuffer) return new Uint8Array(jpeg);
-    if (jpeg instanceof Uint8Array) return jpeg;
-    throw new Error("the HEIC decoder gave no picture");
-  };
 }
 
 function isPicture(kind: ContentKind): boolean {
