@@ -51,7 +51,7 @@ export function takeAwayFolder(outFolder: string, edition: Edition): string {
 }
 
 // For a host; from a stick they lead nowhere.
-const forHosts = ["404.html", "_headers", "robots.txt", "sitemap.xml"];
+const forHosts = ["404.html", "_headers", ".htaccess", "robots.txt", "sitemap.xml"];
 
 // What a journal is made of. Anything else that lies in its folder is not taken along.
 const journalFolders = ["days", "photos", "videos", "seals", "inbox"];

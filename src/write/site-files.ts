@@ -22,15 +22,16 @@ export interface SiteFilesOptions {
 }
 
 /**
- * Writes the files that stand at a site's root for hosts and robots: `_headers`, `robots.txt`
- * and, when the address is known, `sitemap.xml`.
+ * Writes the files that stand at a site's root for hosts and robots: `_headers`, `.htaccess`,
+ * `robots.txt` and, when the address is known, `sitemap.xml`. A host reads the one it knows.
  * @returns The names written.
  * @throws MachineProblem when the site cannot be written.
  */
 export async function writeSiteFiles(folder: string, options: SiteFilesOptions): Promise<string[]> {
-  const { address, pages, unchanging = ["photos"] } = options;
+  const { address, pages, unchanging = ["photos", "videos"] } = options;
   const files = new Map([
     ["_headers", headersText(unchanging)],
+    [".htaccess", accessText(unchanging, address)],
     ["robots.txt", robotsText(address)],
   ]);
   if (address !== undefined) files.set("sitemap.xml", await sitemapText(address, pages));
@@ -46,19 +47,45 @@ export async function writeSiteFiles(folder: string, options: SiteFilesOptions):
 export function headersText(unchanging: readonly string[]): string {
   return [
     "/*",
-    "  Content-Security-Policy: frame-ancestors 'none'; base-uri 'none'; form-action 'none'",
-    "  X-Frame-Options: DENY",
-    "  X-Content-Type-Options: nosniff",
-    "  Referrer-Policy: strict-origin-when-cross-origin",
-    "  Permissions-Policy: camera=(), geolocation=(), microphone=()",
-    "  Cross-Origin-Opener-Policy: same-origin",
-    ...unchanging.flatMap((name) => [
-      `/${name}/*`,
-      "  Cache-Control: public, max-age=31536000, immutable",
-    ]),
+    ...securityHeaders.map(([name, value]) => `  ${name}: ${value}`),
+    ...unchanging.flatMap((name) => [`/${name}/*`, `  Cache-Control: ${forever}`]),
     // Index and pages belong together; an old index beside new pages finds nothing.
     "/pagefind/*",
-    "  Cache-Control: public, max-age=300, must-revalidate",
+    `  Cache-Control: ${shortly}`,
+    "",
+  ].join("\n");
+}
+
+const securityHeaders = [
+  ["Content-Security-Policy", "frame-ancestors 'none'; base-uri 'none'; form-action 'none'"],
+  ["X-Frame-Options", "DENY"],
+  ["X-Content-Type-Options", "nosniff"],
+  ["Referrer-Policy", "strict-origin-when-cross-origin"],
+  ["Permissions-Policy", "camera=(), geolocation=(), microphone=()"],
+  ["Cross-Origin-Opener-Policy", "same-origin"],
+] as const;
+const forever = "public, max-age=31536000, immutable";
+const shortly = "public, max-age=300, must-revalidate";
+
+/**
+ * The same for hosts that read a `.htaccess` file. Only what a host lets such files say as soon
+ * as it reads them at all (`FileInfo`): anything else would stop every page.
+ */
+export function accessText(unchanging: readonly string[], address: string | undefined): string {
+  const base = address === undefined ? "/" : new URL(address).pathname;
+  const cache = (pattern: string, value: string) => [
+    `  <If "%{REQUEST_URI} =~ m#^${pattern}#">`,
+    `    Header set Cache-Control "${value}"`,
+    "  </If>",
+  ];
+  return [
+    `ErrorDocument 404 ${base}404.html`,
+    "AddType image/avif .avif",
+    "<IfModule mod_headers.c>",
+    ...securityHeaders.map(([name, value]) => `  Header set ${name} "${value}"`),
+    ...unchanging.flatMap((name) => cache(`${base}${name}/`, forever)),
+    ...cache(`${base}pagefind/`, shortly),
+    "</IfModule>",
     "",
   ].join("\n");
 }

@@ -10,8 +10,8 @@ const pages = [
 
 test("without an address there is no sitemap, and robots are told of none", async () => {
   const folder = scratchFolder();
-  expect(await writeSiteFiles(folder, { pages })).toEqual(["_headers", "robots.txt"]);
-  expect(filesIn(folder)).toEqual(["_headers", "robots.txt"]);
+  expect(await writeSiteFiles(folder, { pages })).toEqual(["_headers", ".htaccess", "robots.txt"]);
+  expect(filesIn(folder)).toEqual([".htaccess", "_headers", "robots.txt"]);
   expect(textOf(folder, "robots.txt")).toBe("User-agent: *\nAllow: /\n");
 });
 
@@ -52,4 +52,17 @@ test("headers keep what never changes for a year, the search index briefly", asy
   const all = rules.get("/*") ?? [];
   expect(all.some((line) => line.includes("frame-ancestors 'none'"))).toBe(true);
   expect(all).toContain("X-Content-Type-Options: nosniff");
+});
+
+test("both files of headers say the same, the second below the site's own path", async () => {
+  const folder = scratchFolder();
+  await writeSiteFiles(folder, { pages, address: "https://journal.example/a/b/" });
+  const headers = (textOf(folder, "_headers") ?? "").split("\n");
+  const access = textOf(folder, ".htaccess") ?? "";
+  for (const line of headers.filter((each) => each.startsWith("  "))) {
+    const [, name = "", value = ""] = /^ {2}([A-Za-z-]+): (.*)$/.exec(line) ?? [];
+    expect(access).toContain(`Header set ${name} "${value}"`);
+  }
+  expect(access).toContain("ErrorDocument 404 /a/b/404.html");
+  for (const name of ["photos", "videos", "pagefind"]) expect(access).toContain(`^/a/b/${name}/#`);
 });
