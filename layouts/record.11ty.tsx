@@ -148,6 +148,11 @@ export const { data, render } = template("record", ({ page, shell }) => (
           one person at the same time, stops the pages from being published at all.{" "}
           {shell.editionNote}
         </p>
+        <p>
+          The same record is exported as a book to be printed, as tables and as data. Those files are
+          not among these pages: the builder hands them out, each with its SHA-256 in a list, and
+          their totals are those shown here.
+        </p>
       </div>
     </Section>
     <Section id="sealed" title="What a seal proves" figure={`${page.seals.length}`}>

@@ -37,9 +37,20 @@ export function helpLedger(
   { help }: Pick<Build, "help">,
   lines: readonly HoursLine[],
 ): HelpLedger | undefined {
-  if (!help) return undefined;
+  return help && { register: help, ...helpReceived(help.entries, lines) };
+}
+
+/**
+ * All help that rows or sessions tell of: the rows with the hours that sessions have of them,
+ * and what no row covers. With no rows it is the help of the sessions alone.
+ * @param lines Every line of the hours.
+ */
+export function helpReceived(
+  entries: readonly HelpEntry[],
+  lines: readonly HoursLine[],
+): Pick<HelpLedger, "rows" | "unlisted"> {
   const listed = new Set<HoursLine>();
-  const rows = help.entries.map((entry): HelpState => {
+  const rows = entries.map((entry): HelpState => {
     const own = lines.filter((line) => covers(entry, line));
     for (const line of own) listed.add(line);
     return { entry, lines: own, minutes: minutesOf(own) };
@@ -54,7 +65,6 @@ export function helpLedger(
     else unlisted.set(key, { kind, lines: [line] });
   }
   return {
-    register: help,
     rows,
     unlisted: [...unlisted.values()].flatMap(({ kind, lines: own }): UnlistedHelp[] => {
       const [first] = own;

@@ -13,6 +13,7 @@ import { dateText } from "../../../src/present/format/dates.ts";
 import { hoursText } from "../../../src/present/format/hours.ts";
 import { recordIndex } from "../../../src/present/pages/record-index.ts";
 import type { Edition } from "../../../src/present/record/edition.ts";
+import { privateEdition, publicEdition } from "../../../src/present/record/public-edition.ts";
 import { hoursTable } from "../../../src/present/tables/hours.ts";
 import type { BookImprint } from "../../../src/write/exports/book/book-context.ts";
 import { type BookWork, printBook } from "../../../src/write/exports/book/book-pdf.ts";
@@ -32,6 +33,7 @@ import { portionAnalysis, splitsOf, taskList } from "../../support/portioned.ts"
 import { addFiles, filesIn, scratchFolder } from "../../support/scratch-folder.ts";
 import { asOf, day, hold, session, smallBuild, span } from "../../support/small-build.ts";
 import { locatedJpeg, plainJpeg, stored } from "../../support/small-photos.ts";
+import { readSmall, smallRegisters } from "../../support/temporary-journal.ts";
 
 const imprint: BookImprint = {
   paper: "A4",
@@ -667,6 +669,7 @@ describe("sections", () => {
       "Index by assembly",
       "Index by step",
       "Hours",
+      "Help received",
       "Inspections",
       "Deviations from the drawings",
       "Lots and instruments",
@@ -682,6 +685,62 @@ describe("sections", () => {
     expect(await words(await book(analysis, { imprint: { sections } }))).toContain(
       "2026-03-14 entry 1",
     );
+  });
+
+  test("all help received stands in the book, with totals, whether there is a register or not", async () => {
+    const at = (date: string, who: string, hours: string) => ({
+      [`days/${date}.md`]: `---\ndate: ${date}\nsessions: [{ assembly: spar, step: W-1, who: [${who}], hours: "${hours}", kind: assemble }]\n---\nDrilled it.\n`,
+    });
+    const files = {
+      "people.yaml": `${smallRegisters["people.yaml"]}  - { id: kit, name: Kit Marsh, role: paid help }\n  - { id: mo, name: Mo Reed, role: instruction }\n`,
+      ...at("2026-03-14", "kit", "1:15"),
+      ...at("2026-03-15", "kit, jon", "2:00"),
+      ...at("2026-03-20", "kit", "0:20"),
+      ...at("2026-03-21", "mo", "0:45"),
+    };
+    const register = `help:
+  - { id: P-1, who: kit, kind: paid help, from: 2026-03-14, to: 2026-03-15, what: drove rivets, invoice: B-77 }
+  - { id: P-2, who: kit, kind: paid help, from: 2026-03-15, what: set the tail }
+`;
+    const printed = async (more: Readonly<Record<string, string>>, edition: Edition) => {
+      const { build } = readSmall({ ...files, ...more });
+      if (!build) throw new Error("not read");
+      const analysis = analyze(build, asOf("2026-12-31"));
+      const { analysis: edited } =
+        edition === "public" ? publicEdition(analysis, []) : privateEdition(analysis, []);
+      return words(await book(edited, { edition, imprint: { sections: ["help"] } }));
+    };
+    const listed = await printed({ "help.yaml": register }, "private");
+    // Two rows tell of the same session, which is in the total once: 1:15 + 2:00 + 0:20.
+    expect(listed).toMatch(/P-1 2026-03-14 to 2026-03-15 .*drove rivets .*invoice B-77 – 3:15 –/);
+    expect(listed).toMatch(/P-2 2026-03-15 .*set the tail .*– 2:00 –/);
+    expect(listed).toMatch(/– 2026-03-20 entry 3 Kit Marsh W-1 .* – 0:20 – Total 3:35 –/);
+    expect(listed).toMatch(
+      /Unpaid help .* 2:00 – Total 2:00 – Instruction .*Mo Reed .*Total 0:45 –/,
+    );
+    expect(await printed({ "help.yaml": register }, "public")).not.toContain("B-77");
+    const alone = await printed({}, "private");
+    expect(alone).toContain("Total 3:35 –");
+    expect(alone).toContain("Total 2:00 –");
+    expect(alone).toContain("Total 0:45 –");
+  });
+
+  test("gaps and contradictions of tasks stand before the list of all tasks", async () => {
+    const analysis = portionAnalysis(
+      `${splitsOf("F1 kit 1, source: x", "F2 paid 0.5, assembly 0.5", "F3 assembly 1")}claims: [{ task: F1, steps: [W-1] }]\n`,
+      taskList("F1", "F2", "F3"),
+    );
+    const sections = ["log", "index"] as const;
+    const text = await words(await book(analysis, { imprint: { sections } }));
+    const after = text.slice(text.indexOf("Tasks of the list"));
+    const gaps = after.indexOf("Gaps and contradictions");
+    const all = after.indexOf("All tasks");
+    expect(gaps).toBeGreaterThan(0);
+    expect(all).toBeGreaterThan(gaps);
+    const wanting = after.slice(gaps, all);
+    expect(wanting).toMatch(/ F2 .* F3 /);
+    expect(wanting).not.toContain("F1");
+    expect(after.slice(all)).toMatch(/ F1 .* F2 .* F3 /);
   });
 
   test("an index of tasks is printed when there is a sheet, with the pages of the evidence", async () => {
@@ -703,7 +762,8 @@ describe("sections", () => {
     expect(first?.page).not.toBe(last?.page);
     expect([rows.get("F2"), rows.get("F3"), rows.get("F4")]).toEqual([[], [], []]);
     const text = pages.flat().map((piece) => piece.text);
-    expect(text.filter((piece) => piece === "no photograph")).toHaveLength(1);
+    // Among the gaps and in the list of all tasks.
+    expect(text.filter((piece) => piece === "no photograph")).toHaveLength(2);
     expect(text.join(" ")).toContain("2 of these lack");
     expect(text.join(" ")).toContain("not divided yet");
   });

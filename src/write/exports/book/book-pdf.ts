@@ -15,6 +15,7 @@ import type { BookContext, BookImprint, ContentsLine } from "./book-context.ts";
 import { contentsPages } from "./contents.ts";
 import { coverPage } from "./cover.ts";
 import { deviationsPages } from "./deviations-pages.ts";
+import { helpPages } from "./help-pages.ts";
 import { hoursPages } from "./hours-pages.ts";
 import { indexPages } from "./index-pages.ts";
 import { inspectionsPages } from "./inspections-pages.ts";
@@ -37,7 +38,7 @@ export interface BookWork {
 
 /**
  * The record as a book to be printed, for who has no computer: cover, log with photographs,
- * index, hours, inspections, deviations, registers and empty boxes for signatures. The log is set
+ * index, hours, help, inspections, deviations, registers and empty boxes for signatures. The log is set
  * twice: first to learn its pages, which contents and index name, and then to be printed page by
  * page, with no more than one photograph in memory. The same record gives the same bytes.
  *
@@ -155,6 +156,7 @@ function restSheets(
   const add: Partial<Record<BookSection, () => void>> = {
     index: () => indexPages(begin, context),
     hours: () => hoursPages(begin(parts.hours), context),
+    help: () => helpPages(begin(parts.help), context),
     inspections: () => inspectionsPages(begin(parts.inspections), context),
     deviations: () => deviationsPages(begin(parts.deviations), context),
     lots: () => lotsPages(begin(parts.lots), context),

@@ -1,9 +1,10 @@
+import type { TaskState } from "../../../compute/ledgers/portion.ts";
 import { type BookIndex, bookIndex } from "../../../present/book/book-index.ts";
 import { splitText } from "../../../present/format/portion.ts";
-import { lacksOf } from "../../../present/portion/evidence-words.ts";
+import { evidenceOrder, lacksOf } from "../../../present/portion/evidence-words.ts";
 import { hoursOrDash } from "../logbook/wording.ts";
 import type { Pages } from "../paper/pages.ts";
-import type { PaperColumn } from "../paper/paper-table.ts";
+import type { PaperColumn, PaperRow, PaperTable } from "../paper/paper-table.ts";
 import type { BookContext } from "./book-context.ts";
 import { pagesOf, parts } from "./wording.ts";
 
@@ -66,22 +67,53 @@ export function indexPages(begin: (part: string) => Pages, context: BookContext)
 
 function taskPages(pages: Pages, tasks: BookIndex["tasks"], context: BookContext): void {
   const lacking = tasks.filter(({ state }) => lacksOf(state).length > 0);
+  const contradicting = tasks.filter(({ state }) => state.conflicts.length > 0);
   const claimed = tasks.filter(({ state }) => state.claimed).length;
   pages.paragraph(
-    `Tasks of the list that the builder loaded, their shares in tenths of a point, and the pages on which the entries begin that are evidence of them. ${claimed} are claimed by the builder, and ${lacking.length === 0 ? "none of these lacks" : `${lacking.length} of these lack`} a dated entry by a builder or an unpaid helper, its place, words, a photograph, or the kind of work that is claimed${lacking.length === 0 ? "" : `: ${lacking.map(({ state }) => state.task.id).join(", ")}`}.`,
+    `Tasks of the list that the builder loaded, their shares in tenths of a point, and the pages on which the entries begin that are evidence of them. ${claimed} are claimed by the builder, and ${lacking.length === 0 ? "none of these lacks" : `${lacking.length} of these lack`} a dated entry by a builder or an unpaid helper, its place, words, a photograph, or the kind of work that is claimed. ${contradicting.length === 0 ? "No division contradicts" : `${contradicting.length} of the divisions contradict`} the entries, the help received or what the builder marked.`,
   );
-  pages.table({
-    title: parts.taskIndex,
+  const rowOf = rowsFor(tasks, context);
+  const wanting = evidenceOrder(tasks.map(({ state }) => state)).filter(
+    (state) => wantsOf(state).length > 0,
+  );
+  if (wanting.length > 0) {
+    pages.heading("Gaps and contradictions", 100);
+    pages.table(taskTable("Gaps and contradictions", wanting.flatMap(rowOf), pages));
+    pages.heading("All tasks", 100);
+  }
+  pages.table(
+    taskTable(
+      parts.taskIndex,
+      tasks.flatMap(({ state }) => rowOf(state)),
+      pages,
+    ),
+  );
+}
+
+function taskTable(title: string, rows: readonly PaperRow[], { width }: Pages): PaperTable {
+  return {
+    title,
     columns: [
       { heading: "Task", width: 50, align: "left", face: "text" },
-      words("What it is, and what its evidence lacks", pages.width - 50 - 110 - 40 - 150),
+      words("What it is, and what its evidence lacks", width - 50 - 110 - 40 - 150),
       words("Shares", 110),
       figures("Entries", 40),
       { heading: "Pages", width: 150, align: "left", face: "text" },
     ],
-    rows: tasks.map(({ state, dates }) => {
-      const wants = [...lacksOf(state), ...state.conflicts];
-      return {
+    rows,
+    filled: false,
+    none: "no tasks",
+  };
+}
+
+function rowsFor(
+  tasks: BookIndex["tasks"],
+  context: BookContext,
+): (state: TaskState) => readonly PaperRow[] {
+  const rows = new Map(
+    tasks.map(({ state, dates }) => {
+      const wants = wantsOf(state);
+      const row: PaperRow = {
         cells: [
           { text: state.task.id, bold: true, red: wants.length > 0 },
           { text: state.task.title, notes: [state.task.section, ...wants] },
@@ -90,10 +122,14 @@ function taskPages(pages: Pages, tasks: BookIndex["tasks"], context: BookContext
           { text: pagesOf(dates, context) },
         ],
       };
+      return [state, [row]] as const;
     }),
-    filled: false,
-    none: "no tasks",
-  });
+  );
+  return (state) => rows.get(state) ?? [];
+}
+
+function wantsOf(state: TaskState): string[] {
+  return [...lacksOf(state), ...state.conflicts];
 }
 
 function words(heading: string, width: number): PaperColumn {

@@ -15,6 +15,7 @@ export const parts = {
   stepIndex: "Index by step",
   taskIndex: "Index by checklist task",
   hours: "Hours",
+  help: "Help received",
   inspections: "Inspections",
   deviations: "Deviations from the drawings",
   lots: "Lots and instruments",
