@@ -149,9 +149,9 @@ export const { data, render } = template("record", ({ page, shell }) => (
           {shell.editionNote}
         </p>
         <p>
-          The same record is exported as a book to be printed, as tables and as data. Those files are
-          not among these pages: the builder hands them out, each with its SHA-256 in a list, and
-          their totals are those shown here.
+          The same record is exported as a book to be printed, as tables and as data. Those files
+          are not among these pages: the builder hands them out, each with its SHA-256 in a list,
+          and their totals are those shown here.
         </p>
       </div>
     </Section>

@@ -20,6 +20,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { demoBuilt } from "../support/build-demo.ts";
 import { launchChromium } from "../support/chromium.ts";
 import { type Element, htmlTree } from "../support/html-tree.ts";
+import { identityFaults } from "../support/identity-crawl.ts";
 import { pdfText } from "../support/pdf-text.ts";
 import { hoursFrom, projectedFrom, type RecordFile, tenthsFrom } from "../support/record-sums.ts";
 import { filesIn } from "../support/scratch-folder.ts";
@@ -91,6 +92,19 @@ describe("the sample journal, taken away", () => {
     writeFileSync(hours, Buffer.concat([before, Buffer.from(" ")]));
     expect(checked().stdout).toContain("record/hours.csv: FAILED");
     writeFileSync(hours, before);
+  });
+
+  test("says the same identity on every page of paper, in every text and in all data", async () => {
+    const { faults, crawled } = await identityFaults(stick, {
+      designation: "OU-2",
+      serial: "0031",
+      registration: "N00ZL",
+      builder: "Tamsin Penhallick",
+    });
+    expect(faults).toEqual([]);
+    expect(crawled).toEqual(
+      expect.arrayContaining(["READ-FIRST.txt", "record/book.pdf", "record/portion.pdf"]),
+    );
   });
 
   test("its record.json alone comes to its totals, to the minute", () => {

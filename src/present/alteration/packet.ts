@@ -14,6 +14,7 @@ import {
 import { balanceNumber, balanceText, momentNumber, signedNumber } from "../format/balance.ts";
 import { dateText } from "../format/dates.ts";
 import { type EditedAnalysis, editionNote } from "../record/edition.ts";
+import { builtBy } from "../record/identity.ts";
 import { deviationRows } from "../tables/deviations.ts";
 import { personName, stepTitle } from "../tables/named.ts";
 import { openItems } from "../tables/open-items.ts";
@@ -123,6 +124,7 @@ function frontBlocks(edited: EditedAnalysis, register: Alteration | undefined): 
         ["Designation", project.designation],
         ["Serial number", project.serial],
         ["Registration", project.registration ?? "not typed"],
+        builtBy(analysis.build),
         ["Owner, as on the registration", packetBlank],
         ["Alteration", register?.title ?? "not typed"],
         ["Where on the aircraft", register?.where ?? "not typed"],

@@ -3,6 +3,7 @@ import type { Assembly, Step } from "../../model/assembly.ts";
 import type { LimitTable } from "../../model/limit-table.ts";
 import type { Person } from "../../model/person.ts";
 import type { Precedence, ToleranceRule } from "../../model/tolerance.ts";
+import { buildersOf } from "./identity.ts";
 import {
   citationRecord,
   given,
@@ -12,12 +13,14 @@ import {
 } from "./record-values.ts";
 
 /** The project, as data. */
-export function projectRecord({ build: { project } }: Analysis) {
+export function projectRecord({ build }: Analysis) {
+  const { project } = build;
   return {
     title: project.title,
     designation: project.designation,
     serial: project.serial,
     ...given("registration", project.registration),
+    builders: buildersOf(build).map(({ name }) => name),
     basis: project.basis,
     zone: project.zone,
     begun: project.begun,

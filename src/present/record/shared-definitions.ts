@@ -55,6 +55,10 @@ export const sharedDefinitions: Readonly<Record<string, JsonSchema>> = {
     designation: text("Designation of the aircraft."),
     serial: text("The builder's serial number, as typed."),
     registration: { optional: text("Registration mark.") },
+    builders: list(
+      "Who builds, as the edition names them, in the order declared.",
+      text("A name."),
+    ),
     basis: oneOf("Why the aircraft needs a record.", ["amateur-built", "alteration"]),
     zone: text("IANA time zone of the shop."),
     begun: date("The day work began."),

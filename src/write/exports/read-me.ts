@@ -1,5 +1,7 @@
 import { caution, type EditedAnalysis, editionNote } from "../../present/record/edition.ts";
+import { builtBy } from "../../present/record/identity.ts";
 import { tablesOf } from "../../present/tables/all-tables.ts";
+import { aircraftText } from "./logbook/wording.ts";
 
 /** A file as listed for the reader. */
 export interface ListedFile {
@@ -25,7 +27,8 @@ export function readMeText(
   const { analysis } = edited;
   const { project } = analysis.build;
   const lines = [
-    `${project.title}: ${project.designation}, serial ${project.serial}`,
+    ...wrapped(`${project.title}: ${aircraftText(edited)}`),
+    ...wrapped(builtBy(analysis.build).join(" ")),
     `Record judged on ${analysis.asOf.date}, exported by Witness Mark ${programVersion}`,
     "",
     ...wrapped(editionNote(edited)),

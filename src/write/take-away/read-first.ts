@@ -1,6 +1,7 @@
 import { hoursText } from "../../present/format/hours.ts";
 import { wrapped } from "../../present/reckon/wrapped.ts";
 import { caution, type EditedAnalysis, editionNote } from "../../present/record/edition.ts";
+import { builtBy } from "../../present/record/identity.ts";
 import { aircraftText } from "../exports/logbook/wording.ts";
 import { carriedLists } from "./carried-files.ts";
 
@@ -37,6 +38,7 @@ export function readFirstText(
     `${edition.toUpperCase()} EDITION`,
     "",
     ...wrapped(`${project.title}: ${aircraftText(edited)}`, width),
+    ...wrapped(builtBy(analysis.build).join(" "), width),
     `As on ${analysis.asOf.date}, written by Witness Mark ${programVersion}`,
     `${hoursText(build)} hours of building, ${hoursText(apart)} of study and shop`,
     "",

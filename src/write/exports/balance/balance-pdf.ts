@@ -7,6 +7,7 @@ import {
 import { dateText } from "../../../present/format/dates.ts";
 import { envelopeChart } from "../../../present/pages/views/envelope-chart.ts";
 import { caution, type EditedAnalysis, editionNote } from "../../../present/record/edition.ts";
+import { identityFacts } from "../../../present/record/identity.ts";
 import type { Imprint } from "../logbook/title-sheet.ts";
 import { aircraftText, grouped } from "../logbook/wording.ts";
 import { Pages } from "../paper/pages.ts";
@@ -100,11 +101,7 @@ function front(
   pages.paragraph(report.sentence, { face: "text", size: 9 }, pages.right - 96);
   pages.space(4);
   pages.facts("What is counted, and the limits", [
-    ["Designation", project.designation],
-    ["Builder's serial number", project.serial],
-    ...(project.registration === undefined
-      ? []
-      : [["Registration", project.registration] as const]),
+    ...identityFacts(edited.analysis.build),
     ...[...report.definition, ...report.limits].map(({ label, value }) => [label, value] as const),
     [
       "Units",

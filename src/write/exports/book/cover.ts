@@ -4,6 +4,7 @@ import { type Seal, shortSeal } from "../../../model/seal.ts";
 import { dateText, monthText } from "../../../present/format/dates.ts";
 import { hoursText } from "../../../present/format/hours.ts";
 import { caution, editionNote } from "../../../present/record/edition.ts";
+import { identityFacts } from "../../../present/record/identity.ts";
 import { grouped } from "../logbook/wording.ts";
 import type { Fact, Pages } from "../paper/pages.ts";
 import { witnessMark } from "../paper/witness-mark.ts";
@@ -40,21 +41,14 @@ export function coverPage(pages: Pages, context: BookContext): void {
 
 function identity({ record, imprint }: BookContext): Fact[] {
   const { build, hours, asOf } = record.analysis;
-  const { project, days, people } = build;
-  const builders = [...people.values()].filter(({ role }) => role === "builder");
+  const { project, days } = build;
   const first = days[0];
   const last = days.at(-1);
   const late = days.filter((day) => day.late > 0).length;
   const amendments = days.reduce((sum, day) => sum + day.amendments.length, 0);
   const inspections = days.reduce((sum, day) => sum + day.inspections.length, 0);
   return [
-    ["Designation", project.designation],
-    ["Builder's serial number", project.serial],
-    ...(project.registration === undefined
-      ? []
-      : [["Registration", project.registration] as const]),
-    ["Kind of project", project.basis],
-    ["Built by", builders.map(({ name }) => name).join(", ") || "nobody is declared as builder"],
+    ...identityFacts(build),
     ["Work begun", dateText(project.begun)],
     [
       "Entries",

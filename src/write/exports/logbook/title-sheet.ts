@@ -1,6 +1,7 @@
 import type { Minutes } from "../../../model/calendar.ts";
 import { hoursText } from "../../../present/format/hours.ts";
 import { caution, type EditedAnalysis, editionNote } from "../../../present/record/edition.ts";
+import { identityFacts } from "../../../present/record/identity.ts";
 import type { Fact, Pages } from "../paper/pages.ts";
 import type { Paper } from "../paper/sheet-format.ts";
 import { witnessMark } from "../paper/witness-mark.ts";
@@ -64,18 +65,11 @@ function identity(
 ): Fact[] {
   const { build, hours, asOf } = analysis;
   const { project } = build;
-  const builders = [...build.people.values()].filter(({ role }) => role === "builder");
   const findings = diagnostics.filter(({ severity }) => severity === "finding").length;
   const first = build.days[0];
   const last = build.days.at(-1);
-  const registration: Fact[] =
-    project.registration === undefined ? [] : [["Registration", project.registration]];
   return [
-    ["Designation", project.designation],
-    ["Builder's serial number", project.serial],
-    ...registration,
-    ["Kind of project", project.basis],
-    ["Built by", builders.map(({ name }) => name).join(", ") || "nobody is declared as builder"],
+    ...identityFacts(build),
     ["Work begun", project.begun],
     [
       "Entries",

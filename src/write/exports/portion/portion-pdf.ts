@@ -7,6 +7,7 @@ import {
   type SharesView,
 } from "../../../present/portion/portion-report.ts";
 import { caution, type EditedAnalysis, editionNote } from "../../../present/record/edition.ts";
+import { identityFacts } from "../../../present/record/identity.ts";
 import { sharesText } from "../../../present/tables/help.ts";
 import { personName } from "../../../present/tables/named.ts";
 import type { Imprint } from "../logbook/title-sheet.ts";
@@ -90,7 +91,6 @@ function front(
 ): void {
   const { build, asOf } = edited.analysis;
   const { project } = build;
-  const builders = [...build.people.values()].filter(({ role }) => role === "builder");
   witnessMark(pages.sheet, pages.right - 44, pages.y + 52);
   pages.space(10);
   pages.heading(name, 60, 30);
@@ -98,12 +98,7 @@ function front(
   pages.paragraph(report.sentence, { face: "text", size: 9 }, pages.right - 96);
   pages.space(4);
   pages.facts("Which aircraft, and which list", [
-    ["Designation", project.designation],
-    ["Builder's serial number", project.serial],
-    ...(project.registration === undefined
-      ? []
-      : [["Registration", project.registration] as const]),
-    ["Built by", builders.map((each) => each.name).join(", ") || "nobody is declared as builder"],
+    ...identityFacts(build),
     [
       "List of tasks",
       report.list
