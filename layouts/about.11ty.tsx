@@ -75,8 +75,9 @@ export const { data, render } = template("about", ({ page, shell }) => (
     <Section id="site" title="About these pages">
       <div class="prose text">
         <p>
-          They come from one place, set nothing in your browser, ask nobody else for anything and
-          work without scripts, the search excepted. {shell.editionNote}
+          They come from one place, ask nobody else for anything and work without scripts, the
+          search excepted. They set nothing in your browser, but for one number if you press the
+          button on the page of changes. {shell.editionNote}
         </p>
         <p>
           <Words of={page.record} />

@@ -117,7 +117,7 @@ export function Sheet({
             dangerouslySetInnerHTML={{ __html: page.structured }}
           />
         )}
-        {page.kind === "search" && <script defer src={`${assets}search.js`} />}
+        {page.script !== undefined && <script defer src={`${assets}${page.script}`} />}
       </head>
       <body>
         <a class="skip" href="#main">

@@ -38,6 +38,11 @@ export function Timeline({
               </text>
             </svg>
             <div>
+              {row.marks?.map((mark) => (
+                <p>
+                  <strong>{mark}</strong>
+                </p>
+              ))}
               <h3>{row.href === undefined ? row.title : <a href={row.href}>{row.title}</a>}</h3>
               {row.excerpt !== undefined && <p class="excerpt">{row.excerpt}</p>}
               <p>

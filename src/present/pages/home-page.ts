@@ -65,6 +65,8 @@ export function homePage(record: RecordIndex): HomePage {
     over: [
       ...(project.registration === undefined ? [] : [{ text: project.registration }]),
       { text: project.basis },
+      placeLink("", "story", "the story so far"),
+      placeLink("", "changes", "what has changed"),
     ],
     dimension: {
       from: `begun ${shortDate(project.begun)} ${project.begun.slice(0, 4)}`,

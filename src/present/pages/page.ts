@@ -78,6 +78,8 @@ export interface Page<Kind extends string> {
   readonly turn?: Turn;
   /** Style sheets that this page needs beside the ones of all pages. */
   readonly styles?: readonly string[];
+  /** A script that adds to this page; all that matters is there without it. */
+  readonly script?: string;
   /** Absent: the page is not in the search index. */
   readonly search?: SearchRecord;
   /** Present when a feed of its own, Atom and JSON, stands beside the page. */

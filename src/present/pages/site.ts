@@ -16,6 +16,7 @@ import { type AssembliesPage, assembliesPage } from "./assemblies-page.ts";
 import { type AssemblyPage, assemblyPage } from "./assembly-page.ts";
 import { authorOf } from "./author.ts";
 import { type BalancePage, balancePage } from "./balance-page.ts";
+import { type ChangesPage, changesPage } from "./changes-page.ts";
 import { type DayPage, dayPage } from "./day-page.ts";
 import { type HelpPage, helpPage } from "./help-page.ts";
 import { type HomePage, homePage } from "./home-page.ts";
@@ -31,6 +32,7 @@ import {
   limitsPage,
   limitTablePage,
 } from "./limits-page.ts";
+import { type MaterialsPage, materialsPage } from "./materials-page.ts";
 import { type MonthPage, monthPage } from "./month-page.ts";
 import { type OpenItemsPage, openItemsPage } from "./open-items-page.ts";
 import type { Part } from "./page.ts";
@@ -44,6 +46,7 @@ import { type PortionPage, portionPage } from "./portion-page.ts";
 import { type ReadingsPage, type RulePage, readingsPage, rulePage } from "./readings-page.ts";
 import { type RecordIndex, recordIndex, type SiteInput } from "./record-index.ts";
 import { type StepPage, stepPage } from "./step-page.ts";
+import { type StoryPage, storyPage } from "./story-page.ts";
 import {
   type AboutPage,
   aboutPage,
@@ -105,6 +108,9 @@ export interface SitePages {
   readonly limitSet: readonly LimitSetPage[];
   readonly limitTable: readonly LimitTablePage[];
   readonly inWords: readonly InWordsPage[];
+  readonly story: readonly StoryPage[];
+  readonly changes: readonly ChangesPage[];
+  readonly materials: readonly MaterialsPage[];
   readonly search: readonly SearchPage[];
   readonly record: readonly RecordPage[];
   readonly about: readonly AboutPage[];
@@ -165,6 +171,9 @@ export function sitePages(input: SiteInput): Site {
       limitSet: [...ruleSets.values()].map((set) => limitSetPage(record, set)),
       limitTable: publishedTables.map(limitTablePage),
       inWords: [inWordsPage()],
+      story: [storyPage(record)],
+      changes: [changesPage(record)],
+      materials: [materialsPage(record)],
       search: [searchPage(record)],
       record: [recordPage(record)],
       about: [aboutPage(record)],
@@ -212,6 +221,9 @@ function shellOf(record: RecordIndex): Shell {
         url: hrefTo("", places[partNames[part].place]),
       })),
     foot: [
+      { text: "The story so far", url: hrefTo("", places.story) },
+      { text: "What has changed", url: hrefTo("", places.changes) },
+      { text: "Materials", url: hrefTo("", places.materials) },
       ...(record.analysis.help ? [{ text: "Help received", url: hrefTo("", places.help) }] : []),
       { text: "How this record is kept", url: hrefTo("", places.record) },
       { text: "About, and what this is not", url: hrefTo("", places.about) },

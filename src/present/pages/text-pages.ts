@@ -75,6 +75,7 @@ export function searchPage(record: RecordIndex): SearchPage {
     kind: "search",
     part: "search",
     styles: ["search.css"],
+    script: "search.js",
     description: `Search the record of ${record.analysis.build.project.title}.`,
     months: monthRulers(record, links).map(({ month, hours, days }) => ({
       month,

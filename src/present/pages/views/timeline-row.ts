@@ -17,6 +17,8 @@ export interface DayRow {
   /** `Sat 14`, or `14 Mar` where several months stand together. */
   readonly label: string;
   readonly title: string;
+  /** What the day is told for, where only some are. */
+  readonly marks?: readonly string[];
   /** Absent for a day kept private, which has no sheet. */
   readonly href?: string;
   /** How its prose begins; absent when there is none. */
