@@ -20,6 +20,7 @@ import type { BalanceLedger } from "./ledgers/balance.ts";
 import type { HelpLedger } from "./ledgers/help.ts";
 import type { PortionLedger } from "./ledgers/portion.ts";
 import type { LimitsFault } from "./limits.ts";
+import type { AcceptanceZone } from "./uncertainty.ts";
 
 /** One person's share of one session: the grain that every total is a sum of. */
 export interface HoursLine {
@@ -80,6 +81,11 @@ export interface JudgedValue {
   readonly verdict: Verdict;
   /** Present when the instrument's uncertainty is known and there is a limit. */
   readonly assurance?: Assurance;
+  /**
+   * Which readings of this instrument the rule accepts, in the unit of the value. Present beside
+   * `assurance` where the rule has a guard band and the guard bands leave room.
+   */
+  readonly acceptance?: AcceptanceZone;
 }
 
 /** What stands behind an out-of-limits reading. */

@@ -2,7 +2,7 @@ import Fraction from "fraction.js";
 import type { Instrument } from "../model/instrument.ts";
 import { DimensionError, inBaseUnits, type Quantity, stepBetween } from "../model/quantity.ts";
 import type { DecisionRule, Limits } from "../model/tolerance.ts";
-import type { Dimension } from "../model/unit.ts";
+import type { Dimension, Unit } from "../model/unit.ts";
 import type { Assurance } from "./judge.ts";
 import { normalTail } from "./normal-distribution.ts";
 
@@ -96,6 +96,39 @@ export function guardBand({ variance }: StandardUncertainty, decision: DecisionR
 }
 
 /**
+ * Which readings a decision rule accepts, both ends included; an absent end is not limited. For
+ * print: `assure` decides, and exactly.
+ */
+export interface AcceptanceZone {
+  readonly from?: number;
+  readonly to?: number;
+  /** Of both ends. */
+  readonly unit: Unit;
+}
+
+/**
+ * The limits moved inwards by the guard band of the decision rule (JCGM 106:2012, clause 8).
+ * @param unit Of the same dimension as the limits.
+ * @returns `undefined` when two guard bands leave no room between the limits.
+ */
+export function acceptanceZone(
+  limits: Limits,
+  known: StandardUncertainty,
+  decision: DecisionRule,
+  unit: Unit,
+): AcceptanceZone | undefined {
+  if (isZoneEmpty(limits, known, decision)) return undefined;
+  const guard = guardBand(known, decision) / unit.factor.valueOf();
+  const end = (limit: Quantity, sign: number) =>
+    inBaseUnits(limit).sub(unit.offset).div(unit.factor).valueOf() + sign * guard;
+  return {
+    ...(limits.lower ? { from: end(limits.lower, 1) } : {}),
+    ...(limits.upper ? { to: end(limits.upper, -1) } : {}),
+    unit,
+  };
+}
+
+/**
  * What a value known to a standard uncertainty u says about conformity (JCGM 106:2012).
  *
  * With the guard band w of the decision rule (0, 2 u or 1.645 u), conformity is `proven` from
@@ -110,10 +143,12 @@ export function guardBand({ variance }: StandardUncertainty, decision: DecisionR
  */
 export function assure(
   value: Quantity,
-  { lower, upper }: Limits,
-  { dimension, variance }: StandardUncertainty,
+  limits: Limits,
+  known: StandardUncertainty,
   decision: DecisionRule,
 ): Assurance {
+  const { lower, upper } = limits;
+  const { dimension, variance } = known;
   if (dimension !== value.unit.dimension)
     throw new DimensionError(value.unit.dimension, dimension, "compared");
   const rooms = [
@@ -126,11 +161,18 @@ export function assure(
   const clear = (room: Fraction) => room.gte(0) && room.mul(room).gte(guard);
 
   if (rooms.some(outside)) return { kind: "disproven", probability };
-  if (lower && upper) {
-    const zone = stepBetween(lower, upper);
-    if (zone.mul(zone).lt(guard.mul(4))) return { kind: "no acceptance zone", probability };
-  }
+  if (isZoneEmpty(limits, known, decision)) return { kind: "no acceptance zone", probability };
   return { kind: rooms.every(clear) ? "proven" : "not proven", probability };
+}
+
+function isZoneEmpty(
+  { lower, upper }: Limits,
+  { variance }: StandardUncertainty,
+  decision: DecisionRule,
+): boolean {
+  if (!lower || !upper) return false;
+  const room = stepBetween(lower, upper);
+  return room.mul(room).lt(guardSquared[decision].mul(variance).mul(4));
 }
 
 // 1 - P(below the lower limit) - P(above the upper one); each room is the way to its limit.

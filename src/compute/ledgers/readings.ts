@@ -12,6 +12,7 @@ import { type FigurePart, figuresOf } from "../figure.ts";
 import { judge, type Verdict } from "../judge.ts";
 import { type LimitsResult, limitsOf, type Sizes } from "../limits.ts";
 import {
+  acceptanceZone,
   assure,
   combinedVariance,
   type StandardUncertainty,
@@ -126,12 +127,19 @@ function judgedValue(
   const least = quantityOf(new Fraction(0), quantity.unit);
   const hopeless =
     parts !== undefined &&
-    assurance.kind === "not proven" &&
-    assure(least, limits, uncertainty, rule.decision).kind !== "proven" &&
-    limits.lower === undefined;
+    limits.lower === undefined &&
+    assure(least, limits, uncertainty, rule.decision).kind !== "proven";
+  const acceptance =
+    rule.decision === "simple" || hopeless
+      ? undefined
+      : acceptanceZone(limits, uncertainty, rule.decision, quantity.unit);
   return {
     ...judged,
-    assurance: hopeless ? { ...assurance, kind: "no acceptance zone" } : assurance,
+    assurance:
+      hopeless && assurance.kind === "not proven"
+        ? { ...assurance, kind: "no acceptance zone" }
+        : assurance,
+    ...(acceptance ? { acceptance } : {}),
   };
 }
 

@@ -82,6 +82,12 @@ export const balanceSum = sum({
         message: "`start` is one weight at one arm",
         help: ["put what was changed into `item`"],
       });
+    else if (start?.some(({ weight }) => weight.amount.lte(0)))
+      problems.push({
+        input: "start",
+        message: "what `start` weighs has to be above zero",
+        help: ["give the weight of the aircraft before the change"],
+      });
     if (forward && aft && compareQuantities(forward, aft) > 0)
       problems.push({
         input: "aft",

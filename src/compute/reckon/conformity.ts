@@ -2,7 +2,7 @@ import Fraction from "fraction.js";
 import { compareQuantities, type Quantity } from "../../model/quantity.ts";
 import { decisionRules, type Limits } from "../../model/tolerance.ts";
 import { judge } from "../judge.ts";
-import { assure, guardBand, standardUncertainty } from "../uncertainty.ts";
+import { acceptanceZone, assure, guardBand, standardUncertainty } from "../uncertainty.ts";
 import { governs } from "./governs.ts";
 import {
   answered,
@@ -123,6 +123,7 @@ export const conformitySum = sum({
     };
     const known = uncertainty && standardUncertainty(instrument, value);
     const assurance = known && assure(value, limits, known, decision);
+    const zone = known && acceptanceZone(limits, known, decision, value.unit);
     const { unit } = value;
     const factor = unit.factor.valueOf();
     const moved = (limit: Quantity, sign: number) => {
@@ -131,6 +132,10 @@ export const conformitySum = sum({
         ? limit.amount.valueOf() + (sign * guard) / limit.unit.factor.valueOf()
         : limit.amount;
     };
+    const end = (name: string, title: string, limit: Quantity, sign: 1 | -1): Part =>
+      zone
+        ? figurePart(name, title, moved(limit, sign), limit.unit.symbol, sign > 0 ? "up" : "down")
+        : { name, title, value: { kind: "none", why: "the guard bands meet" } };
     const outside: Part[] =
       verdict.kind === "within"
         ? []
@@ -156,28 +161,8 @@ export const conformitySum = sum({
                 Math.sqrt(known.variance.valueOf()) / factor,
                 stepUnit(value),
               ),
-              ...(lower
-                ? [
-                    figurePart(
-                      "acceptFrom",
-                      "proven from",
-                      moved(lower, 1),
-                      lower.unit.symbol,
-                      "up",
-                    ),
-                  ]
-                : []),
-              ...(upper
-                ? [
-                    figurePart(
-                      "acceptTo",
-                      "proven up to",
-                      moved(upper, -1),
-                      upper.unit.symbol,
-                      "down",
-                    ),
-                  ]
-                : []),
+              ...(lower ? [end("acceptFrom", "proven from", lower, 1)] : []),
+              ...(upper ? [end("acceptTo", "proven up to", upper, -1)] : []),
             ]
           : ([
               {
@@ -202,7 +187,7 @@ export const conformitySum = sum({
         ...(uncertainty && !coverage
           ? ["`coverage` was not given: U is taken to have k = 2, as most certificates have it"]
           : []),
-        ...(assurance?.kind === "no acceptance zone"
+        ...(known && !zone
           ? [
               "the guard bands meet: no reading of this instrument could prove conformity; measure with a better one",
             ]

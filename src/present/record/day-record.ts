@@ -154,13 +154,21 @@ function figureRecord({ kind, of }: Figure) {
   };
 }
 
-function valueRecord({ value, verdict, assurance }: JudgedValue, { rule }: JudgedReading) {
+function valueRecord(
+  { value, verdict, assurance, acceptance }: JudgedValue,
+  { rule }: JudgedReading,
+) {
   return {
     quantity: quantityRecord(value.quantity),
     ...(rule ? { verdict: verdict.kind } : {}),
     ...given(
       "assurance",
-      assurance && { kind: assurance.kind, probability: assurance.probability },
+      assurance && {
+        kind: assurance.kind,
+        probability: assurance.probability,
+        ...given("from", acceptance?.from),
+        ...given("to", acceptance?.to),
+      },
     ),
     source: placeRecord(value.span),
   };

@@ -279,6 +279,16 @@ const reading = object("One or more values of the same thing, against the same r
             minimum: 0,
             maximum: 1,
           },
+          from: optional({
+            description:
+              "Least reading that the rule's guard band accepts, in the unit of the value.",
+            type: "number",
+          }),
+          to: optional({
+            description:
+              "Greatest reading that the rule's guard band accepts, in the unit of the value.",
+            type: "number",
+          }),
         }),
       ),
       source,

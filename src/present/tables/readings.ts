@@ -1,4 +1,5 @@
 import type { Analysis, JudgedReading, JudgedValue } from "../../compute/analysis.ts";
+import type { Build } from "../../model/build.ts";
 import { citationText } from "../../model/citation.ts";
 import type { Quantity } from "../../model/quantity.ts";
 import { assemblyOf } from "./named.ts";
@@ -12,17 +13,22 @@ export interface ReadingRow {
   /** Counted from 1 within the reading. */
   readonly number: number;
   readonly assembly?: string;
+  /** All values of the reading as they stood before they were first amended, if they were. */
+  readonly before?: readonly Quantity[];
 }
 
 /** The rows of the readings: one per value, by date, then in the order typed. */
 export function readingRows({ build, readings }: Analysis): ReadingRow[] {
+  const before = valuesBefore(build);
   return readings.flatMap((judged) => {
+    const was = before.get(judged.reading.id);
     const assembly = assemblyOf(build, judged.reading);
     return judged.values.map((value, index) => ({
       judged,
       value,
       number: index + 1,
       ...(assembly === undefined ? {} : { assembly }),
+      ...(was ? { before: was } : {}),
     }));
   });
 }
@@ -101,6 +107,14 @@ export const readingsTable: Table<ReadingRow> = tableOf({
       kind: "text",
       means: "Unit of `value`, `lower` and `upper`.",
       value: ({ value }) => value.value.quantity.unit.symbol,
+    },
+    {
+      key: "first_typed",
+      heading: "First typed",
+      kind: "text",
+      means:
+        "All values of the reading as first typed, where they were amended since; empty: they stand as typed.",
+      value: ({ before }) => before?.map(({ typed }) => typed).join(", "),
     },
     {
       key: "rule",
@@ -184,6 +198,22 @@ export const readingsTable: Table<ReadingRow> = tableOf({
       value: ({ value }) => value.assurance?.probability,
     },
     {
+      key: "accept_from",
+      heading: "Accepted from",
+      kind: "number",
+      means:
+        "Least reading that the rule's guard band accepts, in the unit of the value; empty: none, or no guard band.",
+      value: ({ value }) => value.acceptance?.from,
+    },
+    {
+      key: "accept_to",
+      heading: "Accepted to",
+      kind: "number",
+      means:
+        "Greatest reading that the rule's guard band accepts, in the unit of the value; empty: none, or no guard band.",
+      value: ({ value }) => value.acceptance?.to,
+    },
+    {
       key: "decision",
       heading: "Decision rule",
       kind: "text",
@@ -228,6 +258,15 @@ export const readingsTable: Table<ReadingRow> = tableOf({
     ...sourceColumns<ReadingRow>(({ value }) => value.value.span),
   ],
 });
+
+// Of several amendments the oldest tells what was first typed.
+function valuesBefore({ days }: Build): ReadonlyMap<string, readonly Quantity[]> {
+  const first = new Map<string, readonly Quantity[]>();
+  for (const { reading } of days.flatMap(({ amendments }) => amendments))
+    if (reading && reading.values.length > 0 && !first.has(reading.id))
+      first.set(reading.id, reading.values);
+  return first;
+}
 
 function madeOf({ figure }: JudgedReading): string | undefined {
   if (!figure) return undefined;

@@ -657,6 +657,20 @@ describe("conformity", () => {
     );
     expect(answer.assurance).toBe("no acceptance zone");
     expect((answer.cautions as string[]).join("\n")).toContain("the guard bands meet");
+    expect(answer).toMatchObject({ acceptFrom: null, acceptTo: null });
+  });
+
+  test("no room between the guard bands is said of a value far outside as well", () => {
+    const answer = reckoned(
+      "conformity",
+      "value=11 mm",
+      "at-least=9.9 mm",
+      "at-most=10.1 mm",
+      "uncertainty=0.2 mm",
+      "rule=guarded by U",
+    );
+    expect(answer).toMatchObject({ assurance: "disproven", acceptFrom: null, acceptTo: null });
+    expect((answer.cautions as string[]).join("\n")).toContain("the guard bands meet");
   });
 
   test("an uncertainty in per cent, and one in degrees", () => {

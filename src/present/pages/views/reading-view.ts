@@ -1,10 +1,12 @@
-import type { JudgedReading, ReadingStanding } from "../../../compute/analysis.ts";
+import type { JudgedReading, JudgedValue, ReadingStanding } from "../../../compute/analysis.ts";
 import type { Assurance, Verdict } from "../../../compute/judge.ts";
 import { sizesOf } from "../../../compute/ledgers/readings.ts";
 import { authorityText, limitsText } from "../../../compute/limits-text.ts";
+import type { AcceptanceZone } from "../../../compute/uncertainty.ts";
 import type { Quantity } from "../../../model/quantity.ts";
 import type { ToleranceRule } from "../../../model/tolerance.ts";
 import { computedText, formatSignificant } from "../../format/quantity.ts";
+import { roundedText } from "../../format/reckoned.ts";
 import { anchorOf } from "../addresses.ts";
 import type { Links } from "../links.ts";
 import type { Link, Mention } from "../page.ts";
@@ -42,7 +44,10 @@ export interface ReadingView {
   /** `friction drag 4 lbf·in added to both limits`, or that the rule adds none. */
   readonly drag?: string;
   readonly standing: ReadingStanding;
-  /** The standing in one or two words. */
+  /**
+   * The standing in one or two words and, where the rule has a guard band, what it decides:
+   * `within, undecided`.
+   */
   readonly verdict: string;
   /** What the instrument's uncertainty says, as a sentence; absent when it is not known. */
   readonly assurance?: string;
@@ -108,7 +113,10 @@ export function readingView(record: RecordIndex, links: Links, judged: JudgedRea
       : {}),
     ...(reading.drag ? { drag: dragText(reading.drag, rule) } : {}),
     standing,
-    verdict: rule && standing === "no rule" ? "no verdict" : standings[standing],
+    verdict: [
+      rule && standing === "no rule" ? "no verdict" : standings[standing],
+      ...(standing === "superseded" ? [] : decided(judged)),
+    ].join(", "),
     ...(assurance === undefined ? {} : { assurance }),
     ...(reading.supersedes === undefined ? {} : { supersedes: links.reading(reading.supersedes) }),
     ...(judged.supersededBy === undefined
@@ -132,23 +140,51 @@ function excessText(verdict: Exclude<Verdict, { kind: "within" }>): string {
   return `${formatSignificant(verdict.by, 2)} ${verdict.limit.unit.symbol} ${verdict.kind === "below" ? "under" : "over"}`;
 }
 
+// What a guard band makes of the values, the least favourable first. Nothing where the rule has
+// none: the plain verdict is then the decision.
+function decided({ rule, limits, values }: JudgedReading): readonly string[] {
+  const limited = limits.lower !== undefined || limits.upper !== undefined;
+  if (!rule || rule.decision === "simple" || !limited || values.length === 0) return [];
+  const kinds = values.map(({ assurance }) => assurance?.kind);
+  if (kinds.includes("disproven")) return ["rejected"];
+  return kinds.every((kind) => kind === "proven") ? ["accepted"] : ["undecided"];
+}
+
 // The least favourable value speaks for the reading.
-function assuranceText(
-  { values }: JudgedReading,
-  rule: ToleranceRule | undefined,
-): string | undefined {
-  const known = values.map(({ assurance }) => assurance).filter((each) => each !== undefined);
-  const [first, ...rest] = known;
-  if (!rule || !first) return undefined;
-  const worst = rest.reduce(
-    (low, each) => (each.probability < low.probability ? each : low),
-    first,
-  );
-  return `conformity ${worst.kind} under ${decisionText(rule)}; probability ${probabilityText(worst)}`;
+function assuranceText(judged: JudgedReading, rule: ToleranceRule | undefined): string | undefined {
+  const { values } = judged;
+  const known = values.filter(({ assurance }) => assurance !== undefined);
+  const worst = known.toSorted((a, b) => probabilityOf(a) - probabilityOf(b))[0];
+  if (!rule) return undefined;
+  if (!worst?.assurance || known.length < values.length) {
+    return decided(judged).length === 0
+      ? undefined
+      : `the rule has a guard band (${rule.decision}), and the uncertainty of what measured this is not known`;
+  }
+  const { assurance, acceptance } = worst;
+  const probability = `probability ${probabilityText(assurance)}`;
+  if (assurance.kind === "no acceptance zone")
+    return `conformity not proven: the guard bands (${rule.decision}) leave no acceptance zone, and no reading of this instrument could prove it; ${probability}`;
+  const zone = acceptance ? `, which accepts ${zoneText(acceptance)}` : "";
+  return `conformity ${assurance.kind} under ${decisionText(rule)}${zone}; ${probability}`;
 }
 
 function decisionText({ decision }: ToleranceRule): string {
   return decision === "simple" ? "simple acceptance" : `the rule's guard band (${decision})`;
+}
+
+function probabilityOf({ assurance }: JudgedValue): number {
+  return assurance?.probability ?? 0;
+}
+
+// Rounded inwards, so that no reading is accepted by what is printed and not by the rule.
+function zoneText({ from, to, unit: { symbol } }: AcceptanceZone): string {
+  const text = (value: number, round: "up" | "down") =>
+    `${roundedText({ value, unit: symbol, round })} ${symbol}`.replace(/ °$/, "°");
+  const least = from === undefined ? undefined : text(from, "up");
+  const most = to === undefined ? undefined : text(to, "down");
+  if (least !== undefined && most !== undefined) return `${least} to ${most}`;
+  return least === undefined ? `up to ${most}` : `from ${least}`;
 }
 
 // Never 100 % or 0 %: a normal distribution has no ends.
