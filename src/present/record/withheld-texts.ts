@@ -3,8 +3,11 @@ import type { Day } from "../../model/day.ts";
 import type { EditedAnalysis } from "./edition.ts";
 import { journalRecord } from "./journal-record.ts";
 
-/** Fewer letters than this may stand together by chance. */
-const fewestLetters = 12;
+/** Shorter stretches may stand in the program's own words: `not for everybody` does. */
+const fewestLetters = 24;
+
+/** A name is nobody's wording. */
+const fewestLettersOfName = 8;
 
 /**
  * Stretches of what the builder typed that an edition leaves out, to be looked for in what was
@@ -15,20 +18,20 @@ const fewestLetters = 12;
  */
 export function withheldTexts(whole: Analysis, edited: EditedAnalysis): string[] {
   if (Object.values(edited.leftOut).every((count) => count === 0)) return [];
-  const stretches = new Set(privateTexts(whole).flatMap(plainStretch));
+  const names = [...whole.build.people.values()].filter((person) => person.private);
+  const stretches = new Set([
+    ...names.flatMap(({ name }) => plainStretch(name, fewestLettersOfName)),
+    ...privateTexts(whole).flatMap((text) => plainStretch(text, fewestLetters)),
+  ]);
   if (stretches.size === 0) return [];
   const open = JSON.stringify(journalRecord(edited, "")).replaceAll("\\n", " ");
   return [...stretches].filter((stretch) => !open.includes(stretch));
 }
 
 function privateTexts({ build }: Analysis): string[] {
-  const { days, people, lots, help } = build;
+  const { days, lots } = build;
   return [
-    ...[...people.values()]
-      .filter((person) => person.private)
-      .flatMap(({ name, standing }) => [name, standing ?? ""]),
     ...[...lots.values()].filter((lot) => lot.private).map(({ title }) => title),
-    ...(help?.entries ?? []).map(({ invoice }) => invoice ?? ""),
     ...days.filter((day) => day.private).flatMap(wholeDay),
     ...days.filter((day) => !day.private).flatMap(privateParts),
   ];
@@ -73,8 +76,8 @@ function videoTexts({ title, times }: Day["videos"][number]): string[] {
 }
 
 /** The longest stretch of a text that looks the same however it is marked up and escaped. */
-function plainStretch(text: string): string[] {
+function plainStretch(text: string, fewest: number): string[] {
   const stretches = text.match(/[\p{L}\p{N}][\p{L}\p{N} ,.;:]*[\p{L}\p{N}]/gu) ?? [];
   const longest = stretches.reduce((best, each) => (each.length > best.length ? each : best), "");
-  return (longest.match(/\p{L}/gu)?.length ?? 0) < fewestLetters ? [] : [longest];
+  return (longest.match(/\p{L}/gu)?.length ?? 0) < fewest ? [] : [longest];
 }

@@ -4,23 +4,40 @@ import { privateEdition, publicEdition } from "../../../src/present/record/publi
 import { withheldTexts } from "../../../src/present/record/withheld-texts.ts";
 import { checkWithheld } from "../../../src/write/withheld-check.ts";
 import { scratchFolder } from "../../support/scratch-folder.ts";
-import { asOf, day, photo, session, smallBuild } from "../../support/small-build.ts";
+import {
+  asOf,
+  day,
+  person,
+  photo,
+  register,
+  session,
+  smallBuild,
+} from "../../support/small-build.ts";
 
 const analysis = analyze(
   smallBuild({
+    people: register(person(), person({ id: "pip", name: "Pip Quillfeather", private: true })),
     days: [
       day({
         date: "2026-03-14",
         title: "Ribs on the bench",
         prose: "Everybody may read this sentence.",
-        sessions: [session({ note: "the neighbour called about it", private: true })],
+        sessions: [
+          session({ note: "not for everybody", private: true }),
+          session({ note: "the neighbour called about the noise of it", private: true }),
+        ],
         photos: [
-          photo({ caption: "The shed with its *number* on the door", private: true }),
+          photo({ caption: "The shed at the end of the lane with its *number*", private: true }),
           photo({ caption: "Everybody may read this", private: true }),
           photo({ caption: "Rib 4", private: true }),
         ],
       }),
-      day({ date: "2026-03-15", title: "A visit of the banker", private: true, prose: "" }),
+      day({
+        date: "2026-03-15",
+        title: "A long visit of the banker on the hill",
+        private: true,
+        prose: "",
+      }),
     ],
   }),
   asOf("2026-03-31"),
@@ -29,9 +46,10 @@ const analysis = analyze(
 test("stretches of what is left out, as long as they are not said openly too", () => {
   const texts = withheldTexts(analysis, publicEdition(analysis, []));
   expect(texts.sort()).toEqual([
-    "A visit of the banker",
-    "The shed with its",
-    "the neighbour called about it",
+    "A long visit of the banker on the hill",
+    "Pip Quillfeather",
+    "The shed at the end of the lane with its",
+    "the neighbour called about the noise of it",
   ]);
 });
 
@@ -42,12 +60,16 @@ test("the private edition leaves nothing out", () => {
 test("a file that holds one is named, without repeating it", async () => {
   const folder = scratchFolder({
     "index.html": "<p>Ribs</p>",
-    "2026/03/14/index.html": "<p>A visit of the banker</p>",
-    "feed.xml": "<title>A visit of the banker</title>",
-    "limits/index.html": "A visit of the banker",
-    "photos/a.jpg": "A visit of the banker",
+    "2026/03/14/index.html": "<p>A long visit of the banker on the hill</p>",
+    "feed.xml": "<title>A long visit of the banker on the hill</title>",
+    "limits/index.html": "A long visit of the banker on the hill",
+    "photos/a.jpg": "A long visit of the banker on the hill",
   });
-  const problems = await checkWithheld(folder, ["A visit of the banker"], ["limits"]);
+  const problems = await checkWithheld(
+    folder,
+    ["A long visit of the banker on the hill"],
+    ["limits"],
+  );
   expect(problems.map(({ code, file }) => `${code} ${file}`)).toEqual([
     "private-words 2026/03/14/index.html",
     "private-words feed.xml",
