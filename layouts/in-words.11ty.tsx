@@ -12,7 +12,7 @@ export const { data, render } = template("inWords", ({ page, shell }) => (
     {page.groups.map(({ subject, anchor, note, statements }) => (
       <Section id={anchor} title={subject} figure={`${statements.length}`}>
         {note !== undefined && <p>{note}</p>}
-        <Table caption={subject} quiet heads={["What is said", "Where"]}>
+        <Table caption={`What is said: ${subject}`} quiet heads={["What is said", "Where"]}>
           {statements.map(({ says, source, status }) => (
             <tr>
               <td>{says}</td>

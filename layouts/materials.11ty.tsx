@@ -13,7 +13,11 @@ export const { data, render } = template("materials", ({ page, shell }) => (
     {page.groups.length === 0 && <p class="empty">No lots have been declared.</p>}
     {page.groups.map(({ id, material, rows }) => (
       <Section id={id} title={material} figure={`${rows.length}`}>
-        <Table caption={material} quiet heads={["Lot", "Made", "Use by", "Went into"]}>
+        <Table
+          caption={`Lots of it: ${material}`}
+          quiet
+          heads={["Lot", "Made", "Use by", "Went into"]}
+        >
           {rows.map((row) => (
             <tr id={row.anchor}>
               <th scope="row">

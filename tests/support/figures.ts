@@ -227,7 +227,7 @@ const told = [
 ];
 const toldIn = new Set([
   ...["prose", "excerpt", "cure", "findings", "strip", "revisions", "chart", "reading"],
-  ...["evidence", "facts", "todo", "summary", "over", "photo", "contact", "deviation"],
+  ...["evidence", "facts", "todo", "summary", "over", "photo", "contact", "deviation", "video"],
 ]);
 
 // The cell of the title block that is called so.

@@ -225,7 +225,10 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
     ),
     inspections: day.inspections.map((each) => inspectionView(record, links, each)),
     layouts: layouts.map((each) => layoutView(record, links, each)),
-    ...(layouts.length > 0 ? { styles: ["drawing.css"] } : {}),
+    styles: [
+      ...(layouts.length > 0 ? ["drawing.css"] : []),
+      ...(videos.length > 0 ? ["video.css"] : []),
+    ],
     amendments: day.amendments.map((each) => ({ ...amended(each), day: links.day(each.day) })),
     next: day.next,
     ...(seal ? { seal } : {}),

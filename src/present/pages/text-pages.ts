@@ -142,6 +142,7 @@ export function aboutPage(record: RecordIndex): AboutPage {
   return {
     ...frame(record, places.about, "about", title),
     kind: "about",
+    styles: ["badge.css"],
     description: `What the record of ${build.project.title} is for, and what governs instead of it.`,
     summary: build.project.summary,
     people: [...build.people.values()].map(({ name, role, standing }) => ({
