@@ -132,6 +132,13 @@ const expectations: Readonly<Record<string, (said: Witnessed) => void>> = {
     // ASME B94.11M: No. 40 is 0.0980 in.
     expect(said.stdout).toContain("No. 40");
   },
+  [`${witness} reckon flat-pattern legs="1, 2, 1.5 in" radius="0.16, 0.06 in" thickness="0.040 in" angle="90, 45 deg"`]:
+    (said) => {
+      clean(said);
+      // By hand: flats 0.8 + 1.7586 + 1.4586 in; arcs at half the thickness pi/2 x 0.18 in and
+      // pi/4 x 0.08 in.
+      expect(said.stdout).toContain("4.3627 in");
+    },
   [`${witness} reckon convert value="50 lbf·in" to="N·m"`]: (said) => {
     clean(said);
     // NIST SP 811: 1 lbf·in is 1.129 848 E-01 N·m.

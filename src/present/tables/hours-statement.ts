@@ -1,6 +1,6 @@
 import type { Analysis, HoursLine } from "../../compute/analysis.ts";
 import { grouped } from "../../compute/grouped.ts";
-import { type CalendarMonth, monthOf } from "../../model/calendar.ts";
+import { type CalendarDate, type CalendarMonth, monthOf } from "../../model/calendar.ts";
 import type { Person, Role } from "../../model/person.ts";
 import { type KindHours, kindHours } from "./totals.ts";
 
@@ -8,6 +8,8 @@ import { type KindHours, kindHours } from "./totals.ts";
 export interface StatementRow extends KindHours {
   readonly month: CalendarMonth;
   readonly role: Role;
+  /** Days that have sessions of it, oldest first. */
+  readonly dates: readonly CalendarDate[];
 }
 
 /** Hours of one person. */
@@ -33,6 +35,7 @@ function rowsOf(lines: readonly HoursLine[]): StatementRow[] {
     [...grouped(ofMonth, ({ role }) => role)].map(([role, ofRole]) => ({
       month,
       role,
+      dates: [...new Set(ofRole.map(({ date }) => date))],
       ...kindHours(ofRole),
     })),
   );

@@ -725,6 +725,28 @@ describe("sections", () => {
     expect(alone).toContain("Total 0:45 –");
   });
 
+  test("hours of a person and month lead to the pages of their entries", async () => {
+    const at = (date: string, who: string) => ({
+      [`days/${date}.md`]: `---\ndate: ${date}\nsessions: [{ assembly: spar, who: [${who}], hours: "1:00", kind: assemble }]\n---\n${"Drilled it. ".repeat(400)}\n`,
+    });
+    const { build } = readSmall({
+      ...at("2026-03-14", "ada"),
+      ...at("2026-03-15", "jon"),
+      ...at("2026-03-16", "ada"),
+    });
+    if (!build) throw new Error("not read");
+    const analysis = analyze(build, asOf("2026-12-31"));
+    const pages = await pdfPieces(
+      await book(analysis, { imprint: { sections: ["log", "hours"] } }),
+    );
+    const [first, second, last] = announced(pages).map(({ page }) => page);
+    expect(new Set([first, second, last]).size).toBe(3);
+    const led = pages.flat().flatMap(({ text }) => /^p\. (.*)$/.exec(text)?.[1] ?? []);
+    expect(led.map(named)).toEqual([[first, last], [second]]);
+    const alone = await words(await book(analysis, { imprint: { sections: ["hours"] } }));
+    expect(alone).not.toContain("p. ");
+  });
+
   test("gaps and contradictions of tasks stand before the list of all tasks", async () => {
     const analysis = portionAnalysis(
       `${splitsOf("F1 kit 1, source: x", "F2 paid 0.5, assembly 0.5", "F3 assembly 1")}claims: [{ task: F1, steps: [W-1] }]\n`,
