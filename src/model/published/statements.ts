@@ -84,6 +84,7 @@ export const statementGroups: readonly StatementGroup[] = [
           "chapter 13, rivet spacing",
           "rivets stand seldom closer than 4 D and seldom further apart than 8 D",
         ],
+        ["table 13-2", "the drill for every rivet leaves a slight clearance"],
       ),
     ],
   },
@@ -94,6 +95,10 @@ export const statementGroups: readonly StatementGroup[] = [
       [
         "tables 4-9, 4-10 and 4-11",
         "single-lap sheet joints take 75 % of the number in the table, stringers in the upper wing surface or the fuselage 80 %, intermediate frames 60 %",
+      ],
+      [
+        "tables 4-9, 4-10 and 4-11",
+        "what stands above the underline fails by bearing of the sheet, what stands below it by shear of the rivet",
       ],
       [
         "par. 4-58h",
