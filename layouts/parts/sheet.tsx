@@ -9,10 +9,6 @@ import { Words } from "./words.tsx";
 const policy = (scripts: string) =>
   `default-src 'none'; img-src 'self'; style-src 'self'; font-src 'self'; media-src 'self'; script-src ${scripts}; connect-src 'self'; base-uri 'none'; form-action 'none'`;
 
-// Those of the first lines. A face that comes too late is left for the next sheet: what is being
-// read does not move.
-const faces = ["b612-400", "barlow-condensed-600"];
-
 // Tabs and lists of results cut off what is longer; the sheet's own title is what has to be seen.
 const longestTab = 66;
 
@@ -68,15 +64,6 @@ export function Sheet({
             )}
           </>
         )}
-        {faces.map((name) => (
-          <link
-            rel="preload"
-            as="font"
-            type="font/woff2"
-            href={`${assets}fonts/${name}.woff2`}
-            crossorigin="anonymous"
-          />
-        ))}
         <link rel="stylesheet" href={`${assets}tokens.css`} />
         <link rel="stylesheet" href={`${assets}sheet.css`} />
         {page.styles?.map((name) => (

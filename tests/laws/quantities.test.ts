@@ -76,9 +76,11 @@ describe("text", () => {
   test("a quantity that is written reads back as itself", () => {
     fc.assert(
       fc.property(unitPair, amount, ([unit, other], value) => {
-        const written = quantityOf(value, unit);
+        // Nothing is colder than absolute zero, and a typed temperature is refused there.
+        const amount = unit.dimension === "temperature" ? value.abs().add(1) : value;
+        const written = quantityOf(amount, unit);
         const back = read(formatQuantity(written));
-        expect(back.amount.equals(value) && back.unit === unit).toBe(true);
+        expect(back.amount.equals(amount) && back.unit === unit).toBe(true);
         const moved = formatQuantity(written, { unit: other });
         expect(moved.length > 50 || compareQuantities(read(moved), written) === 0).toBe(true);
       }),
