@@ -16,6 +16,7 @@ import { writeTemplates } from "../write/exports/templates/write-templates.ts";
 import { writeFeeds } from "../write/feeds.ts";
 import { withLock } from "../write/lock.ts";
 import { checkOutput, type OutputProblem } from "../write/output-checks.ts";
+import { cachedPictures } from "../write/photos/picture-cache.ts";
 import { preparePictures } from "../write/photos/prepare-pictures.ts";
 import { sharePictures } from "../write/photos/share-pictures.ts";
 import { indexFolder, indexSite } from "../write/search-index.ts";
@@ -103,7 +104,7 @@ export async function fillSite(
   const shown = photosOf(edited.analysis.build);
   const photoFolders = {
     photosFolder: join(journal.folder.absolute, "photos"),
-    cacheFolder: resolve(".witness-cache", "photos"),
+    cacheFolder: photoCache(),
     outputFolder: next,
     ...(signal ? { signal } : {}),
   };
@@ -185,6 +186,24 @@ export async function fillSite(
     encoded,
     diagnostics: unpublished,
   };
+}
+
+/**
+ * About how many photographs a build would have to encode: those that the journal names, less
+ * the pictures that are in the cache. Exact only while the cache holds nothing else.
+ */
+export async function photosToEncode({ analysis }: Journal, edition: Edition): Promise<number> {
+  if (!analysis) return 0;
+  const photos = photosOf(analysis.build).filter(
+    (photo) => edition === "private" || !photo.private,
+  );
+  const named = new Set(photos.map(({ file }) => file)).size;
+  return named === 0 ? 0 : named - (await cachedPictures(photoCache()));
+}
+
+/** Where encoded photographs are kept between builds. */
+function photoCache(): string {
+  return resolve(".witness-cache", "photos");
 }
 
 // `--base` is said for this one build and wins over the address in project.yaml.

@@ -2,7 +2,7 @@ import { Command, InvalidArgumentError } from "commander";
 import { journalSummary } from "../present/diagnostics/summary.ts";
 import { diagnosticsText } from "../present/diagnostics/terminal-text.ts";
 import type { Edition } from "../present/record/edition.ts";
-import { type BuiltSite, buildSite, outFolderOf } from "./build-site.ts";
+import { type BuiltSite, buildSite, outFolderOf, photosToEncode } from "./build-site.ts";
 import { interruptSignal } from "./interrupted.ts";
 import {
   asSeenFrom,
@@ -15,7 +15,8 @@ import {
   withEditionOption,
   withJournalOptions,
 } from "./journal.ts";
-import { exitCodes, type Terminal } from "./terminal.ts";
+import { inLeanProcess, wantsLeanProcess } from "./lean-process.ts";
+import { type ExitCode, exitCodes, type Terminal } from "./terminal.ts";
 
 interface BuildOptions extends JournalOptions {
   readonly out: string;
@@ -43,6 +44,10 @@ export function buildCommand(terminal: Terminal): Command {
         return;
       }
       refusePublicOfPrivate(journal.analysis, options.edition);
+      if (wantsLeanProcess(await photosToEncode(journal, options.edition))) {
+        terminal.exit((await inLeanProcess()) as ExitCode);
+        return;
+      }
       const built = await buildSite(journal, journal.analysis, {
         outFolder: outFolderOf(journal, options.out),
         edition: options.edition,

@@ -61,6 +61,12 @@ export async function cachedPicture(
   return files.every(({ bytes }, i) => sizes[i] === bytes) ? { key, files } : undefined;
 }
 
+/** How many pictures the cache holds, whole ones, under whatever recipe. */
+export async function cachedPictures(folder: string): Promise<number> {
+  const files = await filesBelow(folder).catch(() => []);
+  return files.filter(({ path: name }) => /^[0-9a-f]{2}\/[0-9a-f]{64}\.json$/.test(name)).length;
+}
+
 /**
  * Keeps a picture. The list of its files is written last, so that a picture cut short by a
  * kill counts as not there.
