@@ -71,6 +71,10 @@
     more.hidden = shown >= found.length;
   };
 
+  // As the trade types it: `#30` is number 30, and `.125` may stand as 0.125.
+  const spoken = (words) => words.replace(/(^|\s)#(?=\d)/g, "$1No. ");
+  const withZeros = (words) => words.replace(/(^|\s)\.(?=\d)/g, "$10.");
+
   const search = async () => {
     turn += 1;
     const mine = turn;
@@ -90,8 +94,14 @@
       more.hidden = true;
       return;
     }
-    const answer = await index.search(words || null, { filters, sort: by ? { [by]: way } : {} });
+    const options = { filters, sort: by ? { [by]: way } : {} };
+    const asked = spoken(words);
+    let answer = await index.search(asked || null, options);
     if (mine !== turn) return;
+    if (answer.results.length === 0 && withZeros(asked) !== asked) {
+      answer = await index.search(withZeros(asked), options);
+      if (mine !== turn) return;
+    }
     found = answer.results;
     shown = 0;
     list.replaceChildren();

@@ -92,9 +92,30 @@ describe("the search", () => {
     await close();
   });
 
-  test.each(["AN470AD4-5", "3/32", "No. 30", ".032", "torque"])("%s is found", async (words) => {
+  // What is asked in a shop, and a sheet that has to be among the first ten.
+  test.each([
+    ["AN470AD4-5", "First real rivets"],
+    ["AN470", "Two hundred and eighty-four rivets"],
+    ["AN426AD3-3.5", "HS-08: Close the skins"],
+    ["AN3-5A", "Right aileron closed"],
+    ["3/32", "Edge distance, 3/32 rivet"],
+    ["1/8", "Rivet pitch, 1/8 rivet"],
+    [".032", "Hoops"],
+    [".125", "Rivet through a hollow tube: at least an eighth"],
+    ["No. 30", "No. 30"],
+    ["#30", "No. 30"],
+    ["torque", "Recommended torque for nuts and bolts"],
+    ["lbf·in", "AN3 bolt with a tension nut"],
+    ["2024-T3", "HS-01: Check the parts against the list"],
+    ["WS-01", "Lower row"],
+    ["LS-01", "LS-01: Main spar: caps, web and doublers"],
+    ["D-004", "A row I reject myself"],
+    ["edge distance", "Edge distance, 1/8 rivet"],
+    ["dimple", "A thousand dimples"],
+  ])("%s is found: %s", async (words, title) => {
     const { titles, close } = await search(words);
     expect(titles.length).toBeGreaterThan(0);
+    expect(titles.join("\n")).toContain(title);
     await close();
   });
 
@@ -103,6 +124,23 @@ describe("the search", () => {
     const all = await page.locator(".count").textContent();
     await page.getByLabel("Month", { exact: true }).selectOption({ index: 1 });
     await expect.poll(() => page.locator(".count").textContent()).not.toBe(all);
+    await close();
+  });
+
+  test("answers have their date and picture, and can be put in the order of days or hours", async () => {
+    const { page, close } = await search("torque");
+    expect(await page.locator(".results li:has(small) img[alt]").count()).toBeGreaterThan(3);
+    const dates = async () =>
+      (await page.locator(".results small").allTextContents()).map((text) => Date.parse(text));
+    const first = page.locator(".results h2").first();
+    const fit = await first.textContent();
+    await page.getByLabel("In order of").selectOption("date desc");
+    await expect.poll(() => first.textContent()).not.toBe(fit);
+    const newest = await dates();
+    expect(newest).toEqual(newest.toSorted((one, other) => other - one));
+    const before = await first.textContent();
+    await page.getByLabel("In order of").selectOption("hours desc");
+    await expect.poll(() => first.textContent()).not.toBe(before);
     await close();
   });
 

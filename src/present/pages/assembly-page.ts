@@ -81,6 +81,8 @@ export function assemblyPage(record: RecordIndex, assembly: Assembly): AssemblyP
   } as const;
   return {
     kind: "assembly",
+    script: "view.js",
+    styles: ["view.css"],
     id: assembly.id,
     sheets,
     ...(sheets.length === 0

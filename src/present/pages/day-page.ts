@@ -228,7 +228,9 @@ export function dayPage(record: RecordIndex, day: Day): DayPage {
     styles: [
       ...(layouts.length > 0 ? ["drawing.css"] : []),
       ...(videos.length > 0 ? ["video.css"] : []),
+      ...(photos.length > 0 ? ["view.css"] : []),
     ],
+    ...(photos.length > 0 ? { script: "view.js" } : {}),
     amendments: day.amendments.map((each) => ({ ...amended(each), day: links.day(each.day) })),
     next: day.next,
     ...(seal ? { seal } : {}),

@@ -1,5 +1,6 @@
+import { grouped } from "../../compute/grouped.ts";
 import type { CalendarMonth } from "../../model/calendar.ts";
-import { monthText } from "../format/dates.ts";
+import { monthText, weekdayText } from "../format/dates.ts";
 import { places, rootOf } from "./addresses.ts";
 import { linksFrom, placeLink } from "./links.ts";
 import type { Link, Page } from "./page.ts";
@@ -14,7 +15,12 @@ export interface PhotographsPage extends Page<"photographs"> {
 
 /** The photographs of one month. */
 export interface PhotographMonthPage extends Page<"photograph month"> {
-  readonly photos: readonly PhotoView[];
+  /** By day, oldest first, numbered through the month. */
+  readonly days: readonly {
+    readonly id: string;
+    readonly text: string;
+    readonly photos: readonly PhotoView[];
+  }[];
 }
 
 const newestShown = 12;
@@ -27,6 +33,8 @@ export function photographsPage(record: RecordIndex): PhotographsPage {
   const all = [...record.photosByMonth.values()].flat();
   return {
     kind: "photographs",
+    script: "view.js",
+    styles: ["view.css"],
     url,
     root,
     part: "photographs",
@@ -71,6 +79,8 @@ export function photographMonthPage(
   });
   return {
     kind: "photograph month",
+    script: "view.js",
+    styles: ["view.css"],
     url,
     root,
     part: "photographs",
@@ -84,7 +94,16 @@ export function photographMonthPage(
       figure: String(photos.length),
       says: photos.length === 1 ? "photograph" : "photographs",
     },
-    photos: photos.map((photo, index) => photoView(record, links, photo, index + 1)),
+    days: [
+      ...grouped(
+        photos.map((photo, index) => ({ photo, number: index + 1 })),
+        ({ photo }) => photo.date,
+      ),
+    ].map(([date, of]) => ({
+      id: `on-${date.slice(8)}`,
+      text: `${weekdayText(date)} ${Number(date.slice(8))}`,
+      photos: of.map(({ photo, number }) => photoView(record, links, photo, number)),
+    })),
     block: {
       title: `Photographs, ${monthText(month)}`,
       number: "photographs",

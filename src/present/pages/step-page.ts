@@ -83,6 +83,8 @@ export function stepPage(record: RecordIndex, step: Step): StepPage {
   const photos = record.photosByStep.get(id) ?? [];
   return {
     kind: "step",
+    script: "view.js",
+    styles: ["view.css"],
     url,
     root,
     part: "assemblies",
