@@ -20,8 +20,6 @@ export function Picture({
       <source type="image/avif" srcset={of.avif} sizes={sizes} />
       <img
         src={of.src}
-        srcset={of.jpeg}
-        sizes={sizes}
         width={of.width}
         height={of.height}
         alt={of.alt}

@@ -27,7 +27,7 @@ describe("files", () => {
     // What is longer holds many readings, sessions or photographs of one thing.
     expect(pages.filter(({ bytes }) => bytes.length > 45_000).map(({ name }) => name)).toEqual([]);
     const long = pages.filter(({ bytes }) => bytes.length > 20_000);
-    expect(long.length / pages.length).toBeLessThan(0.125);
+    expect(long.length / pages.length).toBeLessThan(0.1);
   });
 
   test("the style sheets of any page are at most 14 kB, and of most pages before packing", () => {

@@ -7,8 +7,7 @@ import type { RecordIndex } from "../record-index.ts";
 /** A picture ready to be placed: `srcset` texts are relative to the page. */
 export interface PictureView {
   readonly avif: string;
-  readonly jpeg: string;
-  /** The JPEG for browsers that choose nothing; at most 800 px wide. */
+  /** The JPEG for browsers without AVIF; at most 800 px wide. */
   readonly src: string;
   /** The largest JPEG, opened when the picture is followed. */
   readonly full: string;
@@ -79,7 +78,6 @@ export function pictureView(
       .join(", ");
   return {
     avif: set(picture.avif),
-    jpeg: set(picture.jpeg),
     src: `${links.root}${middle.url}`,
     full: `${links.root}${largest.url}`,
     width: picture.width,
