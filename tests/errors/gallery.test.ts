@@ -48,9 +48,14 @@ describe("nothing is missing", () => {
 
   test("every kind of diagnostic has a page, in the same order, and every page a kind", () => {
     expect(allExplanations.map(({ code }) => code)).toEqual(codes);
-    expect(namesIn("present/explanations", ["index", "explanation", "explanation-text"])).toEqual(
-      [...codes].sort(),
-    );
+    expect(
+      namesIn("present/explanations", [
+        "index",
+        "explanation",
+        "explanation-text",
+        "example-task-list",
+      ]),
+    ).toEqual([...codes].sort());
   });
 
   test("every code that the source reports is one of these", () => {

@@ -1,3 +1,4 @@
+import { exampleListHead, exampleTaskList } from "./example-task-list.ts";
 import type { Explanation } from "./explanation.ts";
 
 /** What `claim-without-evidence` means. */
@@ -14,21 +15,10 @@ export const claimWithoutEvidence: Explanation = {
     "If the task is still ahead, leave its division out until it is begun. It then stands as not divided yet, and `witness portion --what-if` shows what it would come to.",
   ],
   example: [
-    {
-      file: "tasks.csv",
-      text: `section,task_number,task,mfr_tenths
-Empennage,E1,Make the tail ribs,4
-Empennage,E2,Rivet the tail ribs,
-`,
-    },
+    exampleTaskList,
     {
       file: "portion.yaml",
-      text: `list:
-  title: List in the crate
-  aircraft: fixed wing, all metal
-  from: typed from the paper list
-  loaded: 2026-03-14
-splits:
+      text: `${exampleListHead}splits:
   - { task: E1, on: 2026-03-14, kit: 0.4, fabrication: 0.6 }
 `,
     },

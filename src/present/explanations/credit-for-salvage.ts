@@ -1,3 +1,4 @@
+import { exampleListHead, exampleTaskList } from "./example-task-list.ts";
 import type { Explanation } from "./explanation.ts";
 
 /** What `credit-for-salvage` means. */
@@ -13,21 +14,10 @@ export const creditForSalvage: Explanation = {
     "Take `salvage` out, if the part was made new after all.",
   ],
   example: [
-    {
-      file: "tasks.csv",
-      text: `section,task_number,task,mfr_tenths
-Empennage,E1,Make the tail ribs,4
-Empennage,E2,Rivet the tail ribs,
-`,
-    },
+    exampleTaskList,
     {
       file: "portion.yaml",
-      text: `list:
-  title: List in the crate
-  aircraft: fixed wing, all metal
-  from: typed from the paper list
-  loaded: 2026-03-14
-splits:
+      text: `${exampleListHead}splits:
   - { task: E2, on: 2026-03-14, kit: 1.0, salvage: true }
 `,
     },

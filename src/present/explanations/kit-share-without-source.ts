@@ -1,3 +1,4 @@
+import { exampleListHead, exampleTaskList } from "./example-task-list.ts";
 import type { Explanation } from "./explanation.ts";
 
 /** What `kit-share-without-source` means. */
@@ -13,21 +14,10 @@ export const kitShareWithoutSource: Explanation = {
     "Keep to the share that the list gives.",
   ],
   example: [
-    {
-      file: "tasks.csv",
-      text: `section,task_number,task,mfr_tenths
-Empennage,E1,Make the tail ribs,4
-Empennage,E2,Rivet the tail ribs,
-`,
-    },
+    exampleTaskList,
     {
       file: "portion.yaml",
-      text: `list:
-  title: List in the crate
-  aircraft: fixed wing, all metal
-  from: typed from the paper list
-  loaded: 2026-03-14
-splits:
+      text: `${exampleListHead}splits:
   - { task: E1, on: 2026-03-14, kit: 0.4, fabrication: 0.6 }
   - { task: E2, on: 2026-03-14, kit: 1.0, source: "came riveted, by the packing list" }
 `,

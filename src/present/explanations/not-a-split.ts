@@ -1,3 +1,4 @@
+import { exampleListHead } from "./example-task-list.ts";
 import type { Explanation } from "./explanation.ts";
 
 /** What `not-a-split` means. */
@@ -22,12 +23,7 @@ Empennage,E2,Rivet the tail ribs,
     },
     {
       file: "portion.yaml",
-      text: `list:
-  title: List in the crate
-  aircraft: fixed wing, all metal
-  from: typed from the paper list
-  loaded: 2026-03-14
-splits:
+      text: `${exampleListHead}splits:
   - { task: E1, on: 2026-03-14, kit: 0.9, assembly: 0.1 }
   - { task: E2, on: 2026-03-14, not-applicable: true, why: bonded on this variant }
 `,

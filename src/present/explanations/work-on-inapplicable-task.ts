@@ -1,3 +1,4 @@
+import { exampleListHead, exampleTaskList } from "./example-task-list.ts";
 import type { Explanation } from "./explanation.ts";
 
 /** What `work-on-inapplicable-task` means. */
@@ -13,21 +14,10 @@ export const workOnInapplicableTask: Explanation = {
     "Take the task out of the sessions, of `claims` and of `help.yaml`, if the work was on something else.",
   ],
   example: [
-    {
-      file: "tasks.csv",
-      text: `section,task_number,task,mfr_tenths
-Empennage,E1,Make the tail ribs,4
-Empennage,E2,Rivet the tail ribs,
-`,
-    },
+    exampleTaskList,
     {
       file: "portion.yaml",
-      text: `list:
-  title: List in the crate
-  aircraft: fixed wing, all metal
-  from: typed from the paper list
-  loaded: 2026-03-14
-splits:
+      text: `${exampleListHead}splits:
   - { task: E1, on: 2026-03-14, kit: 0.4, fabrication: 0.6 }
   - { task: E2, on: 2026-03-14, not-applicable: true, why: bonded on this variant }
 `,
