@@ -81,6 +81,7 @@ describe("views", () => {
       requests += 1;
     });
     await page.goto(address, { waitUntil: "networkidle" });
+    await page.evaluate(async () => void (await document.fonts.ready));
     if (scrolled) {
       for (const image of await page.locator("main img").all()) {
         await image.scrollIntoViewIfNeeded();
@@ -100,7 +101,9 @@ describe("views", () => {
       [desk, phone].map((window) => loaded(host.address + at, window)),
     );
     for (const { bytes, requests } of views) {
-      expect(requests).toBeGreaterThan(3);
+      // The page and its style sheets at the least; a busy machine may be late with the rest.
+      expect(requests).toBeGreaterThanOrEqual(3);
+      expect(bytes).toBeGreaterThan(5_000);
       expect(bytes).toBeLessThanOrEqual(200_000);
     }
   });
